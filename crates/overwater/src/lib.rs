@@ -1,0 +1,11 @@
+//! Gas-collection calculations for school and college chemistry.
+
+#![forbid(unsafe_code)]
+#![deny(missing_docs)]
+
+mod error;
+
+pub use error::{Code, Error};
+
+/// The result of everything that can refuse.
+pub type Result<T> = std::result::Result<T, Error>;
