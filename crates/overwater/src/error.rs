@@ -99,13 +99,13 @@ pub struct Error {
     /// The name of the parameter, or a path to it (`vessels[2].volume_cm3`).
     pub parameter: Cow<'static, str>,
     /// The value as it was given, with its unit; empty when nothing was given.
-    pub value: String,
+    pub value: Box<str>,
     /// What would have been accepted.
-    pub allowed: String,
+    pub allowed: Box<str>,
     /// What to do instead.
-    pub advice: String,
-    /// For an error inside a text: the byte range that is wrong, for a caret.
-    pub span: Option<(usize, usize)>,
+    pub advice: Box<str>,
+    /// For an error inside a text: the byte range that is wrong, for a caret; none in texts over 4 GiB.
+    pub span: Option<(u32, u32)>,
 }
 
 impl Error {
@@ -115,9 +115,9 @@ impl Error {
         Error {
             code,
             parameter: parameter.into(),
-            value: String::new(),
-            allowed: String::new(),
-            advice: String::new(),
+            value: Box::default(),
+            allowed: Box::default(),
+            advice: Box::default(),
             span: None,
         }
     }
@@ -125,28 +125,28 @@ impl Error {
     /// The value as given, with its unit.
     #[must_use]
     pub fn value(mut self, value: impl Into<String>) -> Self {
-        self.value = value.into();
+        self.value = value.into().into_boxed_str();
         self
     }
 
     /// What would have been accepted.
     #[must_use]
     pub fn allowed(mut self, allowed: impl Into<String>) -> Self {
-        self.allowed = allowed.into();
+        self.allowed = allowed.into().into_boxed_str();
         self
     }
 
     /// What to do instead.
     #[must_use]
     pub fn advice(mut self, advice: impl Into<String>) -> Self {
-        self.advice = advice.into();
+        self.advice = advice.into().into_boxed_str();
         self
     }
 
     /// The byte range of the text that is wrong.
     #[must_use]
     pub fn span(mut self, start: usize, end: usize) -> Self {
-        self.span = Some((start, end));
+        self.span = u32::try_from(start).ok().zip(u32::try_from(end).ok());
         self
     }
 
@@ -177,6 +177,7 @@ impl Error {
     #[must_use]
     pub fn caret(&self, text: &str) -> Option<String> {
         let (start, end) = self.span?;
+        let (start, end) = (usize::try_from(start).ok()?, usize::try_from(end).ok()?);
         let before = text.get(..start)?.chars().count();
         let wide = text.get(start..end)?.chars().count().max(1);
         Some(format!("{text}\n{}{}", " ".repeat(before), "^".repeat(wide)))

@@ -1,0 +1,224 @@
+//! The bounds table: one row for each quantity that is taken in.
+//!
+//! The check, the error text, the documentation and the random values of the tests all come from the row.
+
+use crate::scalar::Symbol;
+use crate::{Code, Error, Result, symbols};
+
+/// What is accepted for one quantity.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bound {
+    /// The parameter's name: quantity first, unit last.
+    pub name: &'static str,
+    /// What it is.
+    pub symbol: &'static Symbol,
+    /// The least value accepted, in the symbol's unit.
+    pub least: f64,
+    /// The greatest value accepted, in the symbol's unit.
+    pub greatest: f64,
+    /// Why just these limits.
+    pub why: &'static str,
+}
+
+impl Bound {
+    /// The value itself when it is accepted.
+    ///
+    /// ```
+    /// use overwater::bounds;
+    /// assert_eq!(bounds::TEMPERATURE_C.check(21.0), Ok(21.0));
+    /// let error = bounds::TEMPERATURE_C.check(150.0).unwrap_err();
+    /// assert!(error.to_string().starts_with(
+    ///     "temperature_c = 150 degC is out of range; allowed: 0 to 100 degC"));
+    /// ```
+    ///
+    /// # Errors
+    /// `not_a_number` for NaN and infinities, `out_of_range` outside the limits.
+    pub fn check(&self, value: f64) -> Result<f64> {
+        if value >= self.least && value <= self.greatest && value.is_finite() {
+            return Ok(value);
+        }
+        let code = if value.is_finite() { Code::OutOfRange } else { Code::NotANumber };
+        Err(Error::new(code, self.name)
+            .value(self.show(value))
+            .allowed(self.range())
+            .advice(format!("give the {} in this range ({})", self.symbol.name, self.why)))
+    }
+
+    /// The accepted range in words, as in `0 to 100 degC`. The limits are printed with as many digits as they
+    /// have, never rounded outwards.
+    #[must_use]
+    pub fn range(&self) -> String {
+        let unit = self.symbol.unit.text;
+        let space = if unit.is_empty() { "" } else { " " };
+        format!("{} to {}{space}{unit}", self.least, self.greatest)
+    }
+
+    fn show(&self, value: f64) -> String {
+        let unit = self.symbol.unit.text;
+        let number = if value != 0.0 && value.is_finite() && !(1e-4..1e7).contains(&value.abs()) {
+            format!("{value:e}")
+        } else {
+            value.to_string()
+        };
+        if unit.is_empty() { number } else { format!("{number} {unit}") }
+    }
+}
+
+macro_rules! bounds {
+    ($($(#[$meta:meta])* $constant:ident = $name:literal, $symbol:ident, $least:expr, $greatest:expr, $why:expr;)*) => {
+        $(
+            $(#[$meta])*
+            pub static $constant: Bound = Bound {
+                name: $name,
+                symbol: &symbols::$symbol,
+                least: $least,
+                greatest: $greatest,
+                why: $why,
+            };
+        )*
+
+        /// Every row.
+        pub static ALL: &[&Bound] = &[$(&$constant),*];
+    };
+}
+
+const TROUGH: &str = "liquid water at atmospheric pressure";
+const SCHOOLS: &str = "pressures from sea level to the highest schools";
+const PERMANENT: &str = "what school glassware and a room can hold";
+
+bounds! {
+    /// Temperature of the gas and of the water under it.
+    TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 100.0, TROUGH;
+    /// The same where supercooled water is asked for by name.
+    SUPERCOOLED_TEMPERATURE_C = "temperature_c", TEMPERATURE, -20.0, 100.0,
+        "below 0 degC the equation is extrapolated";
+    /// Vapour pressure whose temperature is wanted: 0 to 100 degC, rounded inwards.
+    VAPOUR_PRESSURE_KPA = "vapour_pressure_kpa", VAPOUR_PRESSURE, 0.6113, 101.4,
+        "the vapour pressure of water from 0 to 100 degC";
+    /// Vapour pressure as a textbook states it.
+    STATED_VAPOUR_PRESSURE_KPA = "vapour_pressure_kpa", VAPOUR_PRESSURE, 0.0, 101.4,
+        "0 for a gas that is dry, up to the vapour pressure at 100 degC";
+    /// Pressure at the place of the experiment.
+    PRESSURE_KPA = "pressure_kpa", STATION_PRESSURE, 40.0, 120.0, SCHOOLS;
+    /// Pressure reduced to sea level, as a weather report gives it.
+    SEA_LEVEL_PRESSURE_KPA = "sea_level_pressure_kpa", SEA_LEVEL_PRESSURE, 85.0, 110.0,
+        "the lowest and highest ever reported, rounded outwards";
+    /// Height of the place above sea level.
+    ALTITUDE_M = "altitude_m", ALTITUDE, -450.0, 5500.0, "the lowest and the highest places where people live";
+    /// Volume of a gas or of a vessel.
+    VOLUME_CM3 = "volume_cm3", VOLUME, 0.01, 1e6, PERMANENT;
+    /// Amount of gas.
+    AMOUNT_MMOL = "amount_mmol", AMOUNT, 1e-6, 1e5, PERMANENT;
+    /// Water level inside the vessel less the level outside; positive where the water inside stands higher.
+    INSIDE_MINUS_OUTSIDE_MM = "inside_minus_outside_mm", LEVEL_DIFFERENCE, -2000.0, 2000.0,
+        "taller than any school gas jar or eudiometer";
+    /// Volume strength.
+    VOLUME_STRENGTH_VOL = "volume_strength_vol", VOLUME_STRENGTH, 0.1, 150.0,
+        "stronger than about 40 % by mass is not handled in schools";
+    /// Amount concentration of peroxide.
+    CONCENTRATION_MOL_PER_DM3 = "concentration_mol_per_dm3", CONCENTRATION, 0.005, 14.0,
+        "stronger than about 40 % by mass is not handled in schools";
+    /// Grams of peroxide in 100 cm3 of solution.
+    PERCENT_W_V = "percent_w_v", PERCENT_BY_VOLUME, 0.02, 46.0,
+        "stronger than about 40 % by mass is not handled in schools";
+    /// Grams of peroxide in 100 g of solution.
+    PERCENT_W_W = "percent_w_w", PERCENT_BY_MASS, 0.02, 40.0,
+        "stronger than about 40 % by mass is not handled in schools";
+    /// Density of a peroxide solution.
+    DENSITY_G_PER_CM3 = "density_g_per_cm3", SOLUTION_DENSITY, 0.98, 1.2,
+        "from hot water to 40 % by mass, cold";
+    /// Molar volume that a volume strength or a textbook goes by.
+    MOLAR_VOLUME_DM3_PER_MOL = "molar_volume_dm3_per_mol", MOLAR_VOLUME, 20.0, 30.0,
+        "room conditions anywhere";
+    /// Titre.
+    TITRE_CM3 = "titre_cm3", TITRE, 0.05, 100.0, "one reading of a burette to two fillings of it";
+    /// Concentration of permanganate.
+    PERMANGANATE_MOL_PER_DM3 = "permanganate_mol_per_dm3", PERMANGANATE, 1e-4, 0.4,
+        "up to a saturated solution";
+    /// Volume of stock taken for dilution.
+    SAMPLE_CM3 = "sample_cm3", SAMPLE_VOLUME, 0.05, 1000.0, PERMANENT;
+    /// Volume it is made up to.
+    MADE_UP_TO_CM3 = "made_up_to_cm3", MADE_UP_VOLUME, 0.05, 1e4, PERMANENT;
+    /// Volume titrated.
+    ALIQUOT_CM3 = "aliquot_cm3", ALIQUOT, 0.05, 1000.0, PERMANENT;
+    /// Volume of a liquid.
+    LIQUID_CM3 = "liquid_cm3", LIQUID_VOLUME, 0.0, 1e5, PERMANENT;
+    /// Volume of the flask.
+    FLASK_CM3 = "flask_cm3", FLASK_VOLUME, 5.0, 2e4, "from a small boiling tube to the largest flask on a bench";
+    /// Volume of air that the gas must drive out.
+    FREE_VOLUME_CM3 = "free_volume_cm3", FREE_VOLUME, 1.0, 2e4, "from a small boiling tube to the largest flask on a bench";
+    /// Volume of gas driven out and thrown away.
+    REJECTED_CM3 = "rejected_cm3", REJECTED_VOLUME, 0.0, 1e5, PERMANENT;
+    /// Length of the funnel stem.
+    STEM_LENGTH_CM = "stem_length_cm", STEM_LENGTH, 1.0, 150.0, "a stem that stands on a bench";
+    /// Bore of the delivery tube.
+    TUBE_BORE_MM = "tube_bore_mm", TUBE_BORE, 0.2, 30.0, "from a capillary to wide hose";
+    /// Length of the delivery tube.
+    TUBE_LENGTH_CM = "tube_length_cm", TUBE_LENGTH, 1.0, 1000.0, "what stands on a bench";
+    /// Depth of the outlet under the trough's surface.
+    OUTLET_DEPTH_CM = "outlet_depth_cm", OUTLET_DEPTH, 0.0, 60.0, "the depth of a trough or sink";
+    /// Rate at which gas comes.
+    FLOW_CM3_PER_S = "flow_cm3_per_s", FLOW, 0.0, 100.0, "faster than any school preparation may run";
+    /// Fraction of oxygen, by amount of dry gas.
+    OXYGEN_FRACTION = "oxygen_fraction", OXYGEN_FRACTION, 0.21, 0.9999, "air holds 0.21; 1 is never reached";
+    /// Share of the oxygen made that ends in the vessels or is rejected on purpose.
+    COLLECTION_EFFICIENCY_FRACTION = "collection_efficiency_fraction", COLLECTION_EFFICIENCY, 0.1, 1.0,
+        "1 is no loss; below 0.1 the apparatus leaks";
+    /// Mass of a sample or of a catalyst.
+    MASS_G = "mass_g", MASS, 1e-4, 1000.0, PERMANENT;
+    /// Volume of the room.
+    ROOM_VOLUME_M3 = "room_volume_m3", ROOM_VOLUME, 5.0, 1e5, "from a store cupboard to a hall";
+    /// Air changes per hour.
+    AIR_CHANGES_PER_HOUR = "air_changes_per_hour", AIR_CHANGES, 0.0, 100.0, "from a sealed room to a cleanroom";
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_limit_is_accepted_and_the_next_number_beyond_it_is_not() {
+        for bound in ALL {
+            assert!(bound.least < bound.greatest, "{}", bound.name);
+            assert_eq!(bound.check(bound.least), Ok(bound.least), "{}", bound.name);
+            assert_eq!(bound.check(bound.greatest), Ok(bound.greatest), "{}", bound.name);
+            for beyond in [bound.least.next_down(), bound.greatest.next_up()] {
+                let error = bound.check(beyond).unwrap_err();
+                assert_eq!(error.code, Code::OutOfRange, "{}", bound.name);
+                assert!(error.to_string().contains(&bound.range()), "{error}");
+                assert!(error.to_string().contains(bound.why), "{error}");
+            }
+            for value in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+                assert_eq!(bound.check(value).unwrap_err().code, Code::NotANumber, "{}", bound.name);
+            }
+        }
+    }
+
+    #[test]
+    fn names_end_in_their_unit() {
+        let endings = [
+            ("degC", "_c"),
+            ("kPa", "_kpa"),
+            ("m", "_m"),
+            ("cm3", "_cm3"),
+            ("mmol", "_mmol"),
+            ("mm", "_mm"),
+            ("vol", "_vol"),
+            ("mol/dm3", "_mol_per_dm3"),
+            ("g/cm3", "_g_per_cm3"),
+            ("dm3/mol", "_dm3_per_mol"),
+            ("cm", "_cm"),
+            ("cm3/s", "_cm3_per_s"),
+            ("g", "_g"),
+            ("m3", "_m3"),
+            ("", ""),
+            ("%", ""),
+            ("1/h", "_per_hour"),
+        ];
+        for bound in ALL {
+            let unit = bound.symbol.unit.text;
+            let ending = endings.iter().find(|(text, _)| *text == unit).map(|(_, ending)| *ending);
+            assert!(ending.is_some_and(|ending| bound.name.ends_with(ending)), "{} in {unit}", bound.name);
+        }
+    }
+}

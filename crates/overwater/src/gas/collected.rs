@@ -1,0 +1,204 @@
+//! Gas collected over water: the chain from the reading to the amount of dry gas.
+//!
+//! ```text
+//! p(level) = ρ g Δh           Δh: water level inside less level outside
+//! p(gas)   = p - p(level)     water standing higher inside means less pressure inside
+//! p(dry)   = p(gas) - p(H2O)  the gas is saturated with vapour
+//! n        = p(dry) V / (R T)
+//! ```
+
+use crate::bounds::{self, Bound};
+use crate::gas::{ideal, level};
+use crate::reference::constants::MOLAR_GAS_2019;
+use crate::scalar::{Constant, Formula, Scalar, Symbol};
+use crate::symbols;
+use crate::units::{Dimensioned, Length, Moles, Pressure, Temperature, Volume};
+use crate::water::{density, vapour};
+use crate::{Code, Error};
+
+/// A reading of a gas over water.
+#[derive(Debug, Clone, Copy)]
+pub struct Reading<S> {
+    /// Volume of the moist gas.
+    pub volume: Volume<S>,
+    /// Temperature of gas and water.
+    pub temperature: Temperature<S>,
+    /// Pressure at the place.
+    pub pressure: Pressure<S>,
+    /// Water level inside less level outside.
+    pub inside_minus_outside: Length<S>,
+}
+
+impl<S: Scalar> Reading<S> {
+    /// Pressure of the moist gas: the barometer less the column that stands higher inside.
+    #[inline(always)]
+    pub fn gas_pressure(&self) -> Pressure<S> {
+        let water = density::liquid_density(self.temperature);
+        let column =
+            level::column_pressure(self.inside_minus_outside, water).checkpoint(&symbols::LEVEL_PRESSURE);
+        (self.pressure - column).checkpoint(&symbols::GAS_PRESSURE)
+    }
+
+    /// Amount of dry gas when the vapour has the pressure `vapour`; NaN where nothing is left beside the vapour.
+    #[inline(always)]
+    pub fn dry_amount(&self, vapour: Pressure<S>, gas_constant: &'static Constant) -> Moles<S> {
+        let dry = (self.gas_pressure() - vapour).checkpoint(&symbols::DRY_PRESSURE);
+        let dry = Pressure::new(dry.si().within(f64::MIN_POSITIVE, f64::MAX));
+        ideal::amount(dry, self.volume, self.temperature, gas_constant)
+    }
+
+    #[inline(always)]
+    fn enter(volume: S, temperature: S, pressure: S, inside_minus_outside: S) -> Self {
+        Reading {
+            volume: Volume::new(volume.enter(&symbols::VOLUME)),
+            temperature: Temperature::new(
+                temperature.enter(&symbols::TEMPERATURE).checkpoint(&symbols::THERMODYNAMIC_TEMPERATURE),
+            ),
+            pressure: Pressure::new(pressure.enter(&symbols::STATION_PRESSURE)),
+            inside_minus_outside: Length::new(inside_minus_outside.enter(&symbols::LEVEL_DIFFERENCE)),
+        }
+    }
+}
+
+fn only_vapour(pressure_kpa: f64, inside_minus_outside_mm: f64) -> Error {
+    Error::new(Code::Contradiction, "pressure_kpa")
+        .value(format!("{pressure_kpa} kPa with {inside_minus_outside_mm} mm between the levels"))
+        .allowed("a pressure of the gas above the vapour pressure of water")
+        .advice("nothing would be left beside the vapour: check the unit of the pressure and the temperature")
+}
+
+/// `dry_amount(volume_cm3, temperature_c, pressure_kpa, inside_minus_outside_mm)` in mmol.
+///
+/// ```
+/// use overwater::gas::collected::DryAmount;
+/// use overwater::scalar::Formula;
+/// // 0.193 dm3 over water at 23.0 degC and 762 mmHg hold 7.74e-3 mol (Purdue University general chemistry help,
+/// // gas over water, problem 3; the page itself slips to 7.69e-4).
+/// let amount = DryAmount::default().number([193.0, 23.0, 762.0 * 0.133_322_387_415, 0.0])?;
+/// assert!((amount - 7.74).abs() < 0.005);
+/// # Ok::<(), overwater::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy)]
+pub struct DryAmount {
+    /// The gas constant to use.
+    pub gas_constant: &'static Constant,
+}
+
+impl Default for DryAmount {
+    fn default() -> Self {
+        DryAmount { gas_constant: &MOLAR_GAS_2019 }
+    }
+}
+
+impl Formula<4> for DryAmount {
+    const NAME: &'static str = "dry_amount";
+
+    fn inputs(&self) -> [&'static Bound; 4] {
+        [&bounds::VOLUME_CM3, &bounds::TEMPERATURE_C, &bounds::PRESSURE_KPA, &bounds::INSIDE_MINUS_OUTSIDE_MM]
+    }
+
+    fn output(&self) -> &'static Symbol {
+        &symbols::AMOUNT
+    }
+
+    #[inline(always)]
+    fn evaluate<S: Scalar>(&self, [volume, temperature, pressure, level]: [S; 4]) -> S {
+        let reading = Reading::enter(volume, temperature, pressure, level);
+        let vapour = vapour::saturation_pressure(reading.temperature);
+        reading.dry_amount(vapour, self.gas_constant).leave(&symbols::AMOUNT)
+    }
+
+    fn refusal(&self, [_, _, pressure, level]: [f64; 4]) -> Error {
+        only_vapour(pressure, level)
+    }
+}
+
+/// The same with the vapour pressure given, as textbooks print it:
+/// `dry_amount(volume_cm3, temperature_c, pressure_kpa, inside_minus_outside_mm, vapour_pressure_kpa)` in mmol.
+#[derive(Debug, Clone, Copy)]
+pub struct DryAmountWithVapour {
+    /// The gas constant to use.
+    pub gas_constant: &'static Constant,
+}
+
+impl Default for DryAmountWithVapour {
+    fn default() -> Self {
+        DryAmountWithVapour { gas_constant: &MOLAR_GAS_2019 }
+    }
+}
+
+impl Formula<5> for DryAmountWithVapour {
+    const NAME: &'static str = "dry_amount_with_vapour";
+
+    fn inputs(&self) -> [&'static Bound; 5] {
+        [
+            &bounds::VOLUME_CM3,
+            &bounds::TEMPERATURE_C,
+            &bounds::PRESSURE_KPA,
+            &bounds::INSIDE_MINUS_OUTSIDE_MM,
+            &bounds::STATED_VAPOUR_PRESSURE_KPA,
+        ]
+    }
+
+    fn output(&self) -> &'static Symbol {
+        &symbols::AMOUNT
+    }
+
+    #[inline(always)]
+    fn evaluate<S: Scalar>(&self, [volume, temperature, pressure, level, vapour]: [S; 5]) -> S {
+        let reading = Reading::enter(volume, temperature, pressure, level);
+        let vapour = Pressure::new(vapour.enter(&symbols::VAPOUR_PRESSURE));
+        reading.dry_amount(vapour, self.gas_constant).leave(&symbols::AMOUNT)
+    }
+
+    fn refusal(&self, [_, _, pressure, level, _]: [f64; 5]) -> Error {
+        only_vapour(pressure, level)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scalar::{Script, Swap};
+
+    const READING: [f64; 4] = [86.5, 21.0, 100.36, 35.0];
+
+    #[test]
+    fn water_standing_higher_inside_lowers_the_amount() {
+        let amount = DryAmount::default();
+        let level = amount.number([86.5, 21.0, 100.36, 0.0]).unwrap();
+        assert!(amount.number(READING).unwrap() < level);
+        assert!(amount.number([86.5, 21.0, 100.36, -35.0]).unwrap() > level);
+    }
+
+    #[test]
+    fn nothing_beside_the_vapour_is_refused_with_the_reason() {
+        let error = DryAmount::default().number([50.0, 99.0, 90.0, 0.0]).unwrap_err();
+        assert_eq!(error.code, Code::Contradiction);
+        assert!(error.to_string().contains("90 kPa"), "{error}");
+        let mut result = [0.0; 2];
+        DryAmount::default()
+            .fill([&[50.0, 50.0], &[99.0, 20.0], &[90.0, 90.0], &[0.0, 0.0]], &mut result)
+            .unwrap();
+        assert!(result[0].is_nan() && result[1].is_finite());
+    }
+
+    #[test]
+    fn a_forgotten_vapour_pressure_is_a_slip_of_the_same_formula() {
+        let script = Script::new().swap("vapour_pressure", Swap::Slip(|_| 0.0));
+        let slipped = DryAmount::default().marked(READING, &script);
+        let with_none = DryAmountWithVapour::default().number([86.5, 21.0, 100.36, 35.0, 0.0]).unwrap();
+        assert_eq!(slipped.to_bits(), with_none.to_bits());
+        let names: Vec<&str> = script.steps().iter().map(|(symbol, _)| symbol.id).collect();
+        assert!(names.ends_with(&["gas_pressure", "dry_pressure", "amount"]), "{names:?}");
+    }
+
+    #[test]
+    fn a_students_own_value_is_carried_forward() {
+        let script = Script::new().swap("dry_pressure", Swap::Own(50.0));
+        let carried = DryAmount::default().marked(READING, &script);
+        // n = p V / (R T) by hand, with the student's 50 kPa.
+        let by_hand = 50.0 * 86.5 / (8.314_462_618_153_24 * 294.15);
+        assert!((carried / by_hand - 1.0).abs() < 1e-14);
+    }
+}

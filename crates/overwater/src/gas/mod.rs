@@ -1,0 +1,6 @@
+//! Gases: from a reading to the amount of dry gas.
+
+pub mod barometer;
+pub mod collected;
+pub mod ideal;
+pub mod level;

@@ -1,0 +1,7 @@
+//! Published data, each table a constant with its source and its year. No formula is in here.
+
+pub mod atmosphere;
+pub mod constants;
+pub mod peroxide;
+pub mod sources;
+pub mod water;

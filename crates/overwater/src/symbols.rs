@@ -1,0 +1,99 @@
+//! What the trade calls its quantities: one symbol, name and unit for each, used by the bounds table, the
+//! worked solutions and the sheets.
+
+use crate::reference::sources;
+use crate::scalar::Symbol;
+use crate::units;
+
+macro_rules! symbols {
+    ($($constant:ident = $id:literal, $text:literal, $latex:literal, $name:literal, $unit:ident, $source:expr;)*) => {
+        $(
+            #[doc = concat!("`", $text, "`: ", $name, ".")]
+            pub static $constant: Symbol = Symbol {
+                id: $id,
+                text: $text,
+                latex: $latex,
+                name: $name,
+                unit: &units::$unit,
+                source: $source,
+            };
+        )*
+
+        /// Every symbol.
+        pub static ALL: &[&Symbol] = &[$(&$constant),*];
+    };
+}
+
+symbols! {
+    TEMPERATURE = "temperature", "t", "t", "temperature", DEGREE_CELSIUS, None;
+    THERMODYNAMIC_TEMPERATURE = "thermodynamic_temperature", "T", "T", "thermodynamic temperature", KELVIN, None;
+    STATION_PRESSURE = "station_pressure", "p", "p", "pressure at the place", KILOPASCAL, Some(&sources::ISO_2533);
+    SEA_LEVEL_PRESSURE = "sea_level_pressure", "p₀", "p_0", "pressure reduced to sea level", KILOPASCAL, None;
+    ALTITUDE = "altitude", "z", "z", "height above sea level", METRE, None;
+    GEOPOTENTIAL_HEIGHT = "geopotential_height", "h", "h", "geopotential height", METRE, Some(&sources::ISO_2533);
+    LEVEL_DIFFERENCE = "level_difference", "Δh", r"\Delta h", "water level inside less level outside", MILLIMETRE, None;
+    LEVEL_PRESSURE = "level_pressure", "p(level)", r"p_\mathrm{level}", "pressure of the level difference", KILOPASCAL, Some(&sources::HYDROSTATICS);
+    GAS_PRESSURE = "gas_pressure", "p(gas)", r"p_\mathrm{gas}", "pressure of the moist gas", KILOPASCAL, Some(&sources::HYDROSTATICS);
+    REDUCED_TEMPERATURE = "reduced_temperature", "τ", r"\tau", "distance from the critical temperature", ONE, Some(&sources::IAPWS_SR1_86);
+    VAPOUR_PRESSURE = "vapour_pressure", "p(H₂O)", r"p_\mathrm{H_2O}", "vapour pressure of water", KILOPASCAL, Some(&sources::IAPWS_SR1_86);
+    WATER_DENSITY = "water_density", "ρ", r"\rho", "density of water", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::KELL_1975);
+    DRY_PRESSURE = "dry_pressure", "p(dry)", r"p_\mathrm{dry}", "pressure of the dry gas", KILOPASCAL, Some(&sources::DALTON);
+    VOLUME = "volume", "V", "V", "volume", CUBIC_CENTIMETRE, None;
+    AMOUNT = "amount", "n", "n", "amount", MILLIMOLE, Some(&sources::IDEAL_GAS);
+    GAS_VOLUME = "gas_volume", "V(gas)", r"V_\mathrm{gas}", "volume of the gas", CUBIC_CENTIMETRE, Some(&sources::IDEAL_GAS);
+    MOLAR_VOLUME = "molar_volume", "Vₘ", r"V_\mathrm{m}", "molar volume of a gas", CUBIC_DECIMETRE_PER_MOLE, Some(&sources::IDEAL_GAS);
+    VOLUME_STRENGTH = "volume_strength", "S", "S", "volume strength", VOLUMES, None;
+    CONCENTRATION = "concentration", "c", "c", "concentration of peroxide", MOLE_PER_CUBIC_DECIMETRE, Some(&sources::VOLUME_STRENGTH);
+    STOCK_CONCENTRATION = "stock_concentration", "c₁", "c_1", "concentration of the stock", MOLE_PER_CUBIC_DECIMETRE, None;
+    WANTED_CONCENTRATION = "wanted_concentration", "c₂", "c_2", "concentration wanted", MOLE_PER_CUBIC_DECIMETRE, None;
+    PERCENT_BY_VOLUME = "percent_by_volume", "w/v", r"\mathrm{w/v}", "grams of peroxide in 100 cm3", PERCENT, None;
+    PERCENT_BY_MASS = "percent_by_mass", "w/w", r"\mathrm{w/w}", "grams of peroxide in 100 g", PERCENT, None;
+    SOLUTION_DENSITY = "solution_density", "ρ(sol)", r"\rho_\mathrm{sol}", "density of the solution", GRAM_PER_CUBIC_CENTIMETRE, None;
+    STOCK_VOLUME = "stock_volume", "V₁", "V_1", "volume of stock to measure", CUBIC_CENTIMETRE, Some(&sources::CONSERVATION);
+    MADE_UP_VOLUME = "made_up_volume", "V₂", "V_2", "volume made up to", CUBIC_CENTIMETRE, None;
+    TITRE = "titre", "V(titre)", r"V_\mathrm{titre}", "titre", CUBIC_CENTIMETRE, None;
+    PERMANGANATE = "permanganate", "c(MnO₄⁻)", r"c_\mathrm{MnO_4^-}", "concentration of permanganate", MOLE_PER_CUBIC_DECIMETRE, None;
+    SAMPLE_VOLUME = "sample_volume", "V(sample)", r"V_\mathrm{sample}", "volume of stock taken", CUBIC_CENTIMETRE, None;
+    ALIQUOT = "aliquot", "V(aliquot)", r"V_\mathrm{aliquot}", "volume titrated", CUBIC_CENTIMETRE, None;
+    ALIQUOT_CONCENTRATION = "aliquot_concentration", "c(diluted)", r"c_\mathrm{diluted}", "concentration of the diluted sample", MOLE_PER_CUBIC_DECIMETRE, Some(&sources::PERMANGANATE_TITRATION);
+    SOLUTION_VOLUME = "solution_volume", "V(sol)", r"V_\mathrm{sol}", "volume of peroxide solution", CUBIC_CENTIMETRE, Some(&sources::VOLUME_STRENGTH);
+    LIQUID_VOLUME = "liquid_volume", "V(liquid)", r"V_\mathrm{liquid}", "volume of liquid", CUBIC_CENTIMETRE, None;
+    TEMPERATURE_RISE = "temperature_rise", "ΔT", r"\Delta T", "adiabatic temperature rise", KELVIN, Some(&sources::HEAT_BALANCE);
+    STEAM_SHARE = "steam_share", "y", "y", "share of steam in the moist gas", ONE, Some(&sources::DALTON);
+    FLASK_VOLUME = "flask_volume", "V(flask)", r"V_\mathrm{flask}", "volume of the flask", CUBIC_CENTIMETRE, None;
+    FREE_VOLUME = "free_volume", "V(free)", r"V_\mathrm{free}", "free volume of flask and tube", CUBIC_CENTIMETRE, None;
+    REJECTED_VOLUME = "rejected_volume", "V(before)", r"V_\mathrm{before}", "gas that has passed before", CUBIC_CENTIMETRE, None;
+    OXYGEN_FRACTION = "oxygen_fraction", "x", "x", "fraction of oxygen in the dry gas", ONE, Some(&sources::MIXED_FLASK);
+    STEM_LENGTH = "stem_length", "l(stem)", r"l_\mathrm{stem}", "length of the funnel stem", CENTIMETRE, None;
+    TUBE_BORE = "tube_bore", "d", "d", "bore of the delivery tube", MILLIMETRE, None;
+    TUBE_LENGTH = "tube_length", "l", "l", "length of the delivery tube", CENTIMETRE, None;
+    TUBE_VOLUME = "tube_volume", "V(tube)", r"V_\mathrm{tube}", "volume of the delivery tube", CUBIC_CENTIMETRE, Some(&sources::GEOMETRY);
+    OUTLET_DEPTH = "outlet_depth", "H", "H", "depth of the outlet under water", CENTIMETRE, None;
+    FLOW = "flow", "Q", "Q", "rate at which gas comes", CUBIC_CENTIMETRE_PER_SECOND, None;
+    FRICTION_PRESSURE = "friction_pressure", "p(friction)", r"p_\mathrm{friction}", "pressure drop along the tube", PASCAL, Some(&sources::POISEUILLE);
+    BUBBLE_PRESSURE = "bubble_pressure", "p(bubble)", r"p_\mathrm{bubble}", "excess pressure in a bubble", PASCAL, Some(&sources::LAPLACE);
+    DEPTH_PRESSURE = "depth_pressure", "p(depth)", r"p_\mathrm{depth}", "pressure of the water over the outlet", PASCAL, Some(&sources::HYDROSTATICS);
+    BACK_PRESSURE = "back_pressure", "p(back)", r"p_\mathrm{back}", "pressure in the flask above that of the room", PASCAL, Some(&sources::HYDROSTATICS);
+    STEM_RISE = "stem_rise", "h(stem)", r"h_\mathrm{stem}", "rise of liquid in the funnel stem", CENTIMETRE, Some(&sources::HYDROSTATICS);
+    SHRINKAGE = "shrinkage", "s", "s", "share of the moist gas that is lost on cooling", ONE, Some(&sources::IDEAL_GAS);
+    COLLECTION_EFFICIENCY = "collection_efficiency", "η", r"\eta", "collection efficiency", ONE, None;
+    MASS = "mass", "m", "m", "mass", GRAM, None;
+    ROOM_VOLUME = "room_volume", "V(room)", r"V_\mathrm{room}", "volume of the room", CUBIC_METRE, None;
+    AIR_CHANGES = "air_changes", "N", "N", "air changes per hour", PER_HOUR, None;
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_id_and_no_symbol_stands_for_two_things() {
+        for (index, one) in ALL.iter().enumerate() {
+            for other in &ALL[index + 1..] {
+                assert_ne!(one.id, other.id);
+                assert_ne!(one.text, other.text, "{} and {}", one.id, other.id);
+                assert_ne!(one.latex, other.latex, "{} and {}", one.id, other.id);
+            }
+        }
+    }
+}

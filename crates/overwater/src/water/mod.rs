@@ -1,0 +1,4 @@
+//! Water: its vapour pressure and its density.
+
+pub mod density;
+pub mod vapour;
