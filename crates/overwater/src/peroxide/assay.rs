@@ -127,7 +127,7 @@ pub struct AssayDesign {
 
 /// Chooses the glassware for an assay so that the titre falls between `least_titre_cm3` and `greatest_titre_cm3`: the
 /// first flask of 250, 500, 1000 and 100 cm3 with which that can be done, and with it the pipettes whose tolerances,
-/// added up with those of flask and burette, are the smallest percentage.
+/// added up with those of flask and burette, are the smallest percentage; of equals those that take less stock.
 ///
 /// ```
 /// use overwater::peroxide::assay::design;
@@ -171,7 +171,7 @@ pub fn design(
                         + aliquot_tolerance / aliquot_cm3
                         + flask_tolerance / made_up_to_cm3);
                 let fits = (least_titre_cm3..=greatest_titre_cm3).contains(&expected_titre_cm3);
-                if fits && best.is_none_or(|found| glassware_percent < found.glassware_percent) {
+                if fits && best.is_none_or(|found| glassware_percent < found.glassware_percent - 1e-9) {
                     best = Some(AssayDesign {
                         sample_cm3,
                         made_up_to_cm3,
