@@ -4,6 +4,7 @@
 #![deny(missing_docs)]
 
 mod error;
+pub mod reference;
 
 pub use error::{Code, Error};
 
