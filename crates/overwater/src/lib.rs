@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
+pub mod chem;
 mod error;
 pub mod reference;
 
