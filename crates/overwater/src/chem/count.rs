@@ -79,11 +79,11 @@ impl Count {
 
     /// The number times 10^`decimals` as a whole number; `None` when it is not whole or cannot be held.
     #[must_use]
-    pub fn scaled(self, decimals: u8) -> Option<u64> {
+    pub fn scaled(self, decimals: u8) -> Option<u128> {
         let missing = decimals.checked_sub(self.decimals)?;
-        10_u64
+        10_u128
             .checked_pow(u32::from(missing))?
-            .checked_mul(self.digits)
+            .checked_mul(u128::from(self.digits))
     }
 
     /// The product; `None` when it cannot be held exactly.
@@ -99,11 +99,10 @@ impl Count {
     #[must_use]
     pub fn checked_add(self, other: Count) -> Option<Count> {
         let decimals = self.decimals.max(other.decimals);
-        Count::new(
-            self.scaled(decimals)?
-                .checked_add(other.scaled(decimals)?)?,
-            decimals,
-        )
+        let digits = self
+            .scaled(decimals)?
+            .checked_add(other.scaled(decimals)?)?;
+        Count::new(u64::try_from(digits).ok()?, decimals)
     }
 }
 
@@ -164,7 +163,8 @@ mod tests {
         assert_eq!(count(95, 2).scaled(3), Some(950));
         assert_eq!(count(95, 2).scaled(1), None);
         assert_eq!(count(3, 0).scaled(2), Some(300));
-        assert_eq!(count(MAX_DIGITS, 0).scaled(12), None);
+        assert_eq!(count(MAX_DIGITS, 0).scaled(12), Some(10_u128.pow(27)));
+        assert_eq!(count(MAX_DIGITS, 0).scaled(40), None);
     }
 
     #[test]

@@ -8,6 +8,8 @@ mod parse;
 mod print;
 mod suggest;
 
+pub(super) use parse::{excerpt, state_at};
+
 use std::str::FromStr;
 
 use super::{Atom, Count};
@@ -196,6 +198,11 @@ impl Formula {
     #[must_use]
     pub fn equal_but_for_state(&self, other: &Formula) -> bool {
         self.first == other.first && self.charge == other.charge && self.items == other.items
+    }
+
+    /// Whether a number stands before the whole, as in `3CdSO4·8H2O`.
+    pub(crate) fn begins_with_a_number(&self) -> bool {
+        self.first != Count::ONE
     }
 
     /// The items of the last part, behind the last dot.

@@ -52,7 +52,7 @@ pub(super) fn parse(text: &str) -> Read<Formula> {
 }
 
 /// The state that this text begins with.
-pub(super) fn state_at(text: &[u8]) -> Option<State> {
+pub(crate) fn state_at(text: &[u8]) -> Option<State> {
     State::ALL
         .into_iter()
         .find(|state| text.starts_with(state.symbol().as_bytes()))
