@@ -104,8 +104,8 @@ pub struct Error {
     pub allowed: Box<str>,
     /// What to do instead.
     pub advice: Box<str>,
-    /// For an error inside a text: the byte range that is wrong, for a caret; none in texts over 4 GiB.
-    pub span: Option<(u32, u32)>,
+    /// For an error inside a text: the byte range that is wrong, for a caret.
+    pub span: Option<(usize, usize)>,
 }
 
 impl Error {
@@ -146,7 +146,7 @@ impl Error {
     /// The byte range of the text that is wrong.
     #[must_use]
     pub fn span(mut self, start: usize, end: usize) -> Self {
-        self.span = u32::try_from(start).ok().zip(u32::try_from(end).ok());
+        self.span = Some((start, end));
         self
     }
 
@@ -177,7 +177,6 @@ impl Error {
     #[must_use]
     pub fn caret(&self, text: &str) -> Option<String> {
         let (start, end) = self.span?;
-        let (start, end) = (usize::try_from(start).ok()?, usize::try_from(end).ok()?);
         let before = text.get(..start)?.chars().count();
         let wide = text.get(start..end)?.chars().count().max(1);
         Some(format!("{text}\n{}{}", " ".repeat(before), "^".repeat(wide)))

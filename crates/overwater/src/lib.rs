@@ -9,6 +9,7 @@
 
 pub mod apparatus;
 pub mod bounds;
+pub mod chem;
 mod error;
 pub mod gas;
 pub mod peroxide;

@@ -2,6 +2,7 @@
 
 pub mod atmosphere;
 pub mod constants;
+pub mod elements;
 pub mod peroxide;
 pub mod sources;
 pub mod water;
