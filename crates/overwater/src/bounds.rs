@@ -92,6 +92,8 @@ bounds! {
     /// The same where supercooled water is asked for by name.
     SUPERCOOLED_TEMPERATURE_C = "temperature_c", TEMPERATURE, -20.0, 100.0,
         "below 0 degC the equation is extrapolated";
+    /// Temperature of a room that people work in.
+    ROOM_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 45.0, "a room that people can work in";
     /// Vapour pressure whose temperature is wanted: 0 to 100 degC, rounded inwards.
     VAPOUR_PRESSURE_KPA = "vapour_pressure_kpa", VAPOUR_PRESSURE, 0.6113, 101.4,
         "the vapour pressure of water from 0 to 100 degC";

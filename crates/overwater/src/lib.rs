@@ -9,10 +9,14 @@
 
 pub mod apparatus;
 pub mod bounds;
+pub mod burn;
+pub mod caution;
 pub mod chem;
 mod error;
 pub mod gas;
+mod nearest;
 pub mod peroxide;
+pub mod plan;
 pub mod reference;
 pub mod scalar;
 pub mod symbols;
@@ -20,6 +24,7 @@ pub mod units;
 pub mod water;
 
 pub use error::{Code, Error};
+pub use nearest::nearest;
 
 /// The result of everything that can refuse.
 pub type Result<T> = std::result::Result<T, Error>;

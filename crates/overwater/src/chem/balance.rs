@@ -66,6 +66,34 @@ impl Balanced {
         self.reactants.iter().chain(&self.products).map(|species| species.coefficient).collect()
     }
 
+    /// The equation with subscripts and superscripts and a true arrow.
+    ///
+    /// ```
+    /// use overwater::chem::Reaction;
+    /// let balanced = Reaction::parse("H2O2 -> H2O + O2")?.balance()?;
+    /// assert_eq!(balanced.unicode(), "2 H₂O₂ → 2 H₂O + O₂");
+    /// # Ok::<(), overwater::Error>(())
+    /// ```
+    #[must_use]
+    pub fn unicode(&self) -> String {
+        let side = |species: &[Species]| {
+            let terms: Vec<String> = species
+                .iter()
+                .map(|Species { coefficient, formula }| match coefficient {
+                    1 => formula.unicode(),
+                    _ => format!("{coefficient} {}", formula.unicode()),
+                })
+                .collect();
+            terms.join(" + ")
+        };
+        let arrow = match self.arrow {
+            Arrow::Forward => "→",
+            Arrow::Equals => "=",
+            Arrow::Reversible => "⇌",
+        };
+        format!("{} {arrow} {}", side(&self.reactants), side(&self.products))
+    }
+
     /// Counts every kind of atom and the charge again, in whole numbers of any size.
     #[must_use]
     pub fn is_balanced(&self) -> bool {

@@ -1,6 +1,7 @@
 //! Published data, each table a constant with its source and its year. No formula is in here.
 
 pub mod atmosphere;
+pub mod burns;
 pub mod constants;
 pub mod elements;
 pub mod peroxide;

@@ -1,0 +1,7 @@
+//! Burning a sample in a jar: which oxide, how much oxygen, how much of the product.
+
+mod combustion;
+mod sample;
+
+pub use combustion::{Combustion, oxygen_needed, product_formed, sample_for_oxygen};
+pub use sample::{Answer, Role, Sample};
