@@ -32,7 +32,7 @@ pub struct Limiting {
 impl Balanced {
     /// Which reactant runs out first, and what is then formed and left.
     ///
-    /// Each reactant is given once by its formula, with or without its state, and its amount, in mol, 0 or more.
+    /// Each reactant is given once by its formula, with or without its state, and its amount in mol, 0 or more.
     ///
     /// # Errors
     ///

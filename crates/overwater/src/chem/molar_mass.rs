@@ -64,7 +64,7 @@ pub struct MassFraction {
 }
 
 impl Formula {
-    /// Molar mass of the formula unit, in g/mol with its standard uncertainty.
+    /// Molar mass of the formula unit with its standard uncertainty.
     ///
     /// # Errors
     ///
