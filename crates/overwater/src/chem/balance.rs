@@ -120,7 +120,8 @@ impl Reaction {
     /// - `NoBalance`: no positive numbers do; the advice says which atom stands on one side only, whether it is
     ///   the charge, which species has no part in it or belongs to the other side.
     /// - `ManyBalances`: several independent balances exist; the advice lists as many equations as there are, from
-    ///   which all others are sums. Where there are two, these are the extreme ones, with positive numbers.
+    ///   which all others are sums. Where there are two, these are the extreme ones, without negative numbers; where
+    ///   there are more, whether any sum of them is positive throughout is not looked at.
     /// - `TooLarge`: a coefficient is above 2^64 - 1.
     ///
     /// ```

@@ -15,7 +15,7 @@ use std::str::FromStr;
 use super::{Atom, Count};
 use crate::{Error, Result};
 
-/// The longest text that is read as a formula [bytes].
+/// The longest text that is read as a formula, in bytes.
 pub const MAX_FORMULA_BYTES: usize = 4096;
 /// The deepest nesting of brackets.
 pub const MAX_NESTING: usize = 64;

@@ -12,7 +12,7 @@ const TOGETHER: f64 = 1e-12;
 pub struct SpeciesAmount {
     /// What it is.
     pub formula: Formula,
-    /// How much of it [mol].
+    /// How much of it, in mol.
     pub amount_mol: f64,
 }
 
@@ -21,18 +21,18 @@ pub struct SpeciesAmount {
 pub struct Limiting {
     /// The reactants that run out first: one, or several where they run out together.
     pub limiting: Vec<Formula>,
-    /// Extent of the reaction: amount of the limiting reactant divided by its coefficient [mol].
+    /// Extent of the reaction: amount of the limiting reactant divided by its coefficient, in mol.
     pub extent_mol: f64,
-    /// What is left of each reactant, in order of writing; exactly zero for the limiting ones [mol].
+    /// What is left of each reactant, in order of writing; exactly zero for the limiting ones, in mol.
     pub left: Vec<SpeciesAmount>,
-    /// What is formed of each product, in order of writing [mol].
+    /// What is formed of each product, in order of writing, in mol.
     pub produced: Vec<SpeciesAmount>,
 }
 
 impl Balanced {
     /// Which reactant runs out first, and what is then formed and left.
     ///
-    /// Each reactant is given once by its formula, with or without its state, and its amount [mol], 0 or more.
+    /// Each reactant is given once by its formula, with or without its state, and its amount in mol, 0 or more.
     ///
     /// # Errors
     ///

@@ -38,9 +38,9 @@ pub enum Weights {
 /// A molar mass with its standard uncertainty.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MolarMass {
-    /// Molar mass [g/mol].
+    /// Molar mass, in g/mol.
     pub value_g_per_mol: f64,
-    /// Standard uncertainty, one standard deviation [g/mol].
+    /// Standard uncertainty, one standard deviation, in g/mol.
     pub standard_uncertainty_g_per_mol: f64,
 }
 
@@ -64,7 +64,7 @@ pub struct MassFraction {
 }
 
 impl Formula {
-    /// Molar mass of the formula unit [g/mol] with its standard uncertainty.
+    /// Molar mass of the formula unit with its standard uncertainty.
     ///
     /// # Errors
     ///

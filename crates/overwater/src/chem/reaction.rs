@@ -12,7 +12,7 @@ use super::conserved::Conserved;
 use super::{Balanced, Count, Formula, Species};
 use crate::{Code, Error, Result};
 
-/// The longest text that is read as an equation [bytes].
+/// The longest text that is read as an equation, in bytes.
 pub const MAX_EQUATION_BYTES: usize = 16_384;
 /// The most species in an equation, both sides together.
 pub const MAX_SPECIES: usize = 64;

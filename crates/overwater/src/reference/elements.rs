@@ -18,10 +18,10 @@ pub const STANDARD_ATOMIC_WEIGHTS_EDITION: &str =
 pub const STANDARD_ATOMIC_WEIGHTS_SOURCE: &str =
     "Prohaska et al., Pure Appl. Chem. 94 (2022) 573-600, Tables 1 and 2; CIAAW revisions of 2024";
 
-/// Mass of the electron [u]: 5.485 799 090 441(97)e-4, CODATA 2022.
+/// Mass of the electron, in u: 5.485 799 090 441(97)e-4, CODATA 2022.
 pub const ELECTRON_MASS_2022: f64 = 5.485_799_090_441e-4;
 
-/// Standard uncertainty of [`ELECTRON_MASS_2022`] [u].
+/// Standard uncertainty of [`ELECTRON_MASS_2022`], in u.
 pub const ELECTRON_MASS_STANDARD_UNCERTAINTY_2022: f64 = 9.7e-15;
 
 /// A standard atomic weight as the Commission publishes it.
@@ -87,9 +87,9 @@ pub struct Isotope {
     pub number: u8,
     /// Mass number.
     pub mass_number: u16,
-    /// Mass of the neutral atom [u].
+    /// Mass of the neutral atom, in u.
     pub mass: f64,
-    /// Standard uncertainty of the mass [u].
+    /// Standard uncertainty of the mass, in u.
     pub standard_uncertainty: f64,
 }
 

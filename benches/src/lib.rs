@@ -1,0 +1,1 @@
+//! Nothing here: the measurements are in `benches/`.
