@@ -71,6 +71,10 @@ pub const DEGREE_CELSIUS: Unit =
 pub const PASCAL: Unit = Unit::new("Pa", "Pa", r"\mathrm{Pa}", 1.0);
 /// Kilopascal.
 pub const KILOPASCAL: Unit = Unit::new("kPa", "kPa", r"\mathrm{kPa}", 1_000.0);
+/// Hectopascal, the same as the millibar.
+pub const HECTOPASCAL: Unit = Unit::new("hPa", "hPa", r"\mathrm{hPa}", 100.0);
+/// Conventional millimetre of mercury: 13595.1 kg/m3 x 9.80665 m/s2 x 1 mm.
+pub const MILLIMETRE_OF_MERCURY: Unit = Unit::new("mmHg", "mmHg", r"\mathrm{mmHg}", 133.322_387_415);
 /// Cubic centimetre.
 pub const CUBIC_CENTIMETRE: Unit = Unit::new("cm3", "cm³", r"\mathrm{cm^3}", 1e-6);
 /// Cubic decimetre.

@@ -83,6 +83,9 @@ pub const PORTION_RISE_K: f64 = 12.0;
 /// Volumes to which a measured issue is rounded up: up to `.0`, in steps of `.1`, in cm3. Common practice, no source.
 pub const MEASURING_STEPS_CM3: [(f64, f64); 6] =
     [(5.0, 0.5), (25.0, 1.0), (50.0, 5.0), (250.0, 10.0), (1000.0, 50.0), (f64::INFINITY, 100.0)];
+/// Volumes to which a solution is made up: up to `.0`, in steps of `.1`, in cm3. Common practice, no source.
+pub const MAKING_UP_STEPS_CM3: [(f64, f64); 4] =
+    [(50.0, 10.0), (500.0, 50.0), (1000.0, 100.0), (f64::INFINITY, 500.0)];
 /// Water for each jar whose product is tested, and indicator, in cm3; common practice, no source.
 pub const WATER_IN_JAR_CM3: f64 = 20.0;
 /// Indicator for each jar whose product is tested, in cm3; common practice, no source.

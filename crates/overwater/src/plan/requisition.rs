@@ -105,11 +105,11 @@ pub(super) fn requisition(
     let oxygen = Moles::new(gas.total.amount_mmol * MILLIMOLE.si);
     let theory_cm3 = solution_volume(oxygen, stock.run.concentration()).si() / CUBIC_CENTIMETRE.si;
     let with_efficiency_cm3 = theory_cm3 / efficiency;
-    let issue_cm3 = round_up(with_efficiency_cm3);
+    let issue_cm3 = round_up(with_efficiency_cm3, &defaults::MEASURING_STEPS_CM3);
     let issue_in_all_cm3 = issue_cm3 * f64::from(sets);
     let dilute = stock.run.concentration_mol_per_dm3 < stock.strength.concentration_mol_per_dm3;
     let dilution = dilute.then(|| {
-        let made_up_to_cm3 = round_up(issue_in_all_cm3);
+        let made_up_to_cm3 = round_up(issue_in_all_cm3, &defaults::MAKING_UP_STEPS_CM3);
         let made_up = Volume::new(made_up_to_cm3 * CUBIC_CENTIMETRE.si);
         let stock_cm3 = stock_volume(stock.strength.concentration(), stock.run.concentration(), made_up);
         Dilution { stock_cm3: stock_cm3.si() / CUBIC_CENTIMETRE.si, made_up_to_cm3 }
@@ -167,12 +167,9 @@ fn samples(vessels: &[Wanted], sets: u32) -> Vec<SampleLine> {
 const MOST_SETS: u32 = 100;
 const CATALYST: &str = "manganese(IV) oxide";
 
-/// Rounds a volume up to what is measured out.
-fn round_up(volume_cm3: f64) -> f64 {
-    let step = defaults::MEASURING_STEPS_CM3
-        .iter()
-        .find(|(up_to, _)| volume_cm3 <= *up_to)
-        .map_or(1.0, |(_, step)| *step);
+/// Rounds a volume up in the steps that its size calls for.
+fn round_up(volume_cm3: f64, steps: &[(f64, f64)]) -> f64 {
+    let step = steps.iter().find(|(up_to, _)| volume_cm3 <= *up_to).map_or(1.0, |(_, step)| *step);
     // A volume that is a whole number of steps but for the last bits stays where it is.
     ((volume_cm3 / step) - 1e-9).ceil() * step
 }
@@ -193,7 +190,10 @@ mod tests {
             (251.0, 300.0),
             (1001.0, 1100.0),
         ] {
-            assert_eq!(round_up(volume), expected, "{volume}");
+            assert_eq!(round_up(volume, &defaults::MEASURING_STEPS_CM3), expected, "{volume}");
+        }
+        for (volume, expected) in [(12.0, 20.0), (90.0, 100.0), (501.0, 600.0), (1200.0, 1500.0)] {
+            assert_eq!(round_up(volume, &defaults::MAKING_UP_STEPS_CM3), expected, "{volume}");
         }
     }
 }

@@ -1,0 +1,219 @@
+//! Reading a request from text, with a refusal that names the key and the place.
+
+use overwater::{Code, Error, nearest};
+use serde::de::DeserializeOwned;
+
+use crate::FORMAT;
+use crate::refusal::{Refusal, syntax};
+use crate::request::LessonRequest;
+
+/// The longest request that is read, in bytes: a lesson is a page, and a longer text is some other file.
+pub const GREATEST_BYTES: usize = 1 << 20;
+
+/// Reads a lesson written in TOML.
+///
+/// # Errors
+/// `too_large`, `syntax`, `unknown_name` for an unknown key (with the nearest known one), `missing`, and `contradiction`
+/// for a format that this version does not speak.
+pub fn lesson_from_toml(text: &str) -> Result<LessonRequest, Box<Refusal>> {
+    refuse_long(text)?;
+    let deserializer = toml::Deserializer::parse(text).map_err(|error| {
+        let span = error.span().map(|range| (range.start, range.end));
+        Refusal::new(syntax(one_line(error.message())), text, span)
+    })?;
+    let lesson = read(deserializer, text, |error: &toml::de::Error| Failure {
+        message: error.message().to_owned(),
+        span: error.span().map(|range| (range.start, range.end)),
+        is_syntax: false,
+    })?;
+    check_format(lesson, text)
+}
+
+/// Reads a lesson written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn lesson_from_json(text: &str) -> Result<LessonRequest, Box<Refusal>> {
+    refuse_long(text)?;
+    let mut deserializer = serde_json::Deserializer::from_str(text);
+    let failure = |error: &serde_json::Error| {
+        let start = byte_of(text, error.line(), error.column());
+        Failure {
+            message: error.to_string(),
+            span: start.map(|start| (start, start)),
+            is_syntax: !error.is_data(),
+        }
+    };
+    let lesson = read(&mut deserializer, text, failure)?;
+    if let Err(error) = deserializer.end() {
+        let failure = failure(&error);
+        return Err(Refusal::new(syntax(failure.message), text, failure.span));
+    }
+    check_format(lesson, text)
+}
+
+struct Failure {
+    message: String,
+    span: Option<(usize, usize)>,
+    is_syntax: bool,
+}
+
+fn read<'d, T, D>(
+    deserializer: D,
+    text: &str,
+    failure: impl Fn(&D::Error) -> Failure,
+) -> Result<T, Box<Refusal>>
+where
+    T: DeserializeOwned,
+    D: serde::Deserializer<'d>,
+{
+    serde_path_to_error::deserialize(deserializer).map_err(|error| {
+        let path = error.path().to_string();
+        let path = if path == "." { String::new() } else { path };
+        let failure = failure(error.inner());
+        let error = if failure.is_syntax {
+            syntax(one_line(&failure.message))
+        } else {
+            explain(&failure.message, path)
+        };
+        Refusal::new(error, text, failure.span)
+    })
+}
+
+fn refuse_long(text: &str) -> Result<(), Box<Refusal>> {
+    if text.len() <= GREATEST_BYTES {
+        return Ok(());
+    }
+    let error = Error::new(Code::TooLarge, "")
+        .value(format!("{} bytes", text.len()))
+        .allowed(format!("at most {GREATEST_BYTES} bytes"))
+        .advice("a lesson is a page of text: is this the right file?");
+    Err(error.into())
+}
+
+fn check_format(lesson: LessonRequest, text: &str) -> Result<LessonRequest, Box<Refusal>> {
+    if lesson.format == FORMAT {
+        return Ok(lesson);
+    }
+    let error = Error::new(Code::Contradiction, "format")
+        .value(lesson.format.to_string())
+        .allowed(FORMAT.to_string())
+        .advice("this version reads format 1 only");
+    Err(Refusal::new(error, text, None))
+}
+
+/// Turns the reader's words into the one error shape. Its words for an unknown key, an unknown word and a missing key
+/// are fixed, and list what is known between back quotes.
+fn explain(message: &str, path: String) -> Error {
+    let quoted: Vec<&str> = message.split('`').skip(1).step_by(2).collect();
+    if message.starts_with("unknown field") || message.starts_with("unknown variant") {
+        let written = quoted.first().copied().unwrap_or_default().to_owned();
+        let known = quoted.get(1..).unwrap_or_default();
+        let what = if message.starts_with("unknown field") {
+            // The path already ends in the key that is unknown.
+            Error::new(Code::UnknownName, path)
+        } else {
+            Error::new(Code::UnknownName, path).value(format!("\"{written}\""))
+        };
+        let error = what.allowed(known.join(", "));
+        return match nearest(&written, known.iter().copied()) {
+            Some(name) => error.advice(format!("did you mean {name}?")),
+            None => error,
+        };
+    }
+    if message.starts_with("missing field") {
+        let key = quoted.first().copied().unwrap_or_default().to_owned();
+        let error = Error::new(Code::Missing, key.clone());
+        let error = match key.as_str() {
+            "format" => error.advice("begin with format = 1"),
+            "stock" => error.advice("say what peroxide there is: [stock] with strength = \"20 vol\""),
+            "vessels" => error.advice("say what is to be filled: [[vessels]] with burn = \"sulfur\""),
+            _ => error,
+        };
+        return if path.is_empty() { error } else { error.within(&path) };
+    }
+    if message.starts_with("duplicate field") {
+        return Error::new(Code::GivenTwice, path).advice("write the key once");
+    }
+    Error::new(Code::Syntax, path).advice(one_line(message))
+}
+
+fn one_line(message: &str) -> String {
+    message.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// The byte at a line and column, both from 1, as the JSON reader counts them (columns in bytes).
+fn byte_of(text: &str, line: usize, column: usize) -> Option<usize> {
+    let start: usize = text.split_inclusive('\n').take(line.checked_sub(1)?).map(str::len).sum();
+    let byte = start + column.saturating_sub(1);
+    text.is_char_boundary(byte).then_some(byte)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const GOOD: &str = "format = 1\n[stock]\nstrength = \"20 vol\"\n[[vessels]]\nburn = \"sulfur\"\n";
+
+    fn refused(text: &str) -> Box<Refusal> {
+        lesson_from_toml(text).unwrap_err()
+    }
+
+    #[test]
+    fn toml_and_json_give_the_same_request() {
+        let toml = lesson_from_toml(GOOD).unwrap();
+        let json = r#"{"format": 1, "stock": {"strength": "20 vol"}, "vessels": [{"burn": "sulfur"}]}"#;
+        assert_eq!(toml, lesson_from_json(json).unwrap());
+        let written = serde_json::to_string(&toml).unwrap();
+        assert_eq!(lesson_from_json(&written).unwrap(), toml);
+    }
+
+    #[test]
+    fn an_unknown_key_names_its_path_and_the_nearest_known_key() {
+        let refusal = refused(&format!("{GOOD}volum_cm3 = 3\n"));
+        assert_eq!(refusal.code, "unknown_name");
+        assert_eq!(refusal.path, "vessels[0].volum_cm3");
+        assert_eq!(refusal.advice, "did you mean volume_cm3?");
+        assert_eq!(refusal.place.unwrap().line, 6);
+        let json = r#"{"format": 1, "stock": {"strenght": "20 vol"}, "vessels": []}"#;
+        let refusal = lesson_from_json(json).unwrap_err();
+        assert_eq!(
+            (refusal.path.as_str(), refusal.advice.as_str()),
+            ("stock.strenght", "did you mean strength?")
+        );
+    }
+
+    #[test]
+    fn what_is_missing_or_of_the_wrong_kind_is_named() {
+        assert_eq!(refused("[stock]\nstrength = \"20 vol\"\nvessels = []").code, "unknown_name");
+        let refusal = refused("format = 1\nvessels = []\n");
+        assert_eq!((refusal.code.as_str(), refusal.path.as_str()), ("missing", "stock"));
+        let refusal = refused("format = 1\nvessels = []\n[stock]\nopened = \"2026-01-01\"\n");
+        assert_eq!((refusal.code.as_str(), refusal.path.as_str()), ("missing", "stock.strength"));
+        let refusal = refused(&format!("{GOOD}kind = \"jug\"\n"));
+        assert_eq!((refusal.code.as_str(), refusal.path.as_str()), ("unknown_name", "vessels[0].kind"));
+        let refusal = refused(&format!("{GOOD}sample_g = \"0.1\"\n"));
+        assert_eq!((refusal.code.as_str(), refusal.path.as_str()), ("syntax", "vessels[0].sample_g"));
+        let refusal = refused(&GOOD.replace("format = 1", "format = 2"));
+        assert_eq!((refusal.code.as_str(), refusal.path.as_str()), ("contradiction", "format"));
+    }
+
+    #[test]
+    fn text_that_is_no_toml_or_json_is_refused_with_its_place() {
+        let refusal = refused("format = 1\n[stock\n");
+        assert_eq!((refusal.code.as_str(), refusal.place.unwrap().line), ("syntax", 2));
+        let refusal = lesson_from_json("{\"format\": 1,\n nonsense}").unwrap_err();
+        assert_eq!((refusal.code.as_str(), refusal.place.unwrap().line), ("syntax", 2));
+        let refusal = lesson_from_json(&format!("{}{}", "[".repeat(10_000), "]".repeat(10_000))).unwrap_err();
+        assert_eq!(refusal.code, "syntax");
+        let trailing = r#"{"format": 1, "stock": {"strength": "20 vol"}, "vessels": []} x"#;
+        assert_eq!(lesson_from_json(trailing).unwrap_err().code, "syntax");
+    }
+
+    #[test]
+    fn a_text_that_is_too_long_is_not_read() {
+        let long = " ".repeat(GREATEST_BYTES + 1);
+        assert_eq!(refused(&long).code, "too_large");
+        assert_eq!(lesson_from_json(&long).unwrap_err().code, "too_large");
+    }
+}
