@@ -17,8 +17,10 @@ pub struct Tape {
 enum Node {
     Number(f64),
     Constant(&'static Constant),
-    /// An input or an earlier step, with its value in its school unit.
-    Named(&'static Symbol, f64),
+    /// An input, with its value in its school unit.
+    Input(&'static Symbol, f64),
+    /// An earlier step, with its value in its school unit.
+    Step(&'static Symbol, f64),
     Pair(Operation, usize, usize),
     Negative(usize),
     Power(usize, u32),
@@ -176,7 +178,7 @@ impl Scalar for Working<'_> {
         let Some(tape) = self.tape() else {
             return Working { value: symbol.unit.to_si(self.value), ..self };
         };
-        let named = tape.add(Node::Named(symbol, self.value));
+        let named = tape.add(Node::Input(symbol, self.value));
         let index = if symbol.unit.zero == 0.0 {
             named
         } else {
@@ -195,7 +197,7 @@ impl Scalar for Working<'_> {
             return self;
         };
         tape.steps.borrow_mut().push((symbol, self.place(tape)));
-        let named = tape.add(Node::Named(symbol, symbol.unit.from_si(self.value)));
+        let named = tape.add(Node::Step(symbol, symbol.unit.from_si(self.value)));
         // The step's own node is remembered by its position: the one before the name that now stands for it.
         Working { value: self.value, origin: Origin::Tape(tape, named) }
     }
@@ -265,7 +267,7 @@ impl Solution {
                     relation: self.write(index, notation, false).0,
                     numbers: self.write(index, notation, true).0,
                     value,
-                    result: quantity(value, symbol, notation),
+                    result: quantity(five_figures(value), symbol, notation),
                 }
             })
             .collect()
@@ -291,7 +293,7 @@ impl Solution {
             .iter()
             .skip(index + 1)
             .find_map(|node| match node {
-                Node::Named(found, value) if std::ptr::eq(*found, symbol) => Some(*value),
+                Node::Step(found, value) if std::ptr::eq(*found, symbol) => Some(*value),
                 _ => None,
             })
             .unwrap_or(f64::NAN)
@@ -314,8 +316,11 @@ impl Solution {
         match *node {
             Node::Number(value) => (plain(value, notation), if value < 0.0 { 3 } else { 5 }),
             Node::Constant(constant) if numbers => given(constant.value, &constant.symbol),
-            Node::Named(symbol, value) if numbers => given(value, symbol),
-            Node::Constant(Constant { symbol, .. }) | Node::Named(symbol, _) => (name(symbol, notation), 5),
+            Node::Input(symbol, value) if numbers => given(value, symbol),
+            Node::Step(symbol, value) if numbers => given(five_figures(value), symbol),
+            Node::Constant(Constant { symbol, .. }) | Node::Input(symbol, _) | Node::Step(symbol, _) => {
+                (name(symbol, notation), 5)
+            }
             Node::Negative(x) => (format!("-{}", sub(x, 3)), 3),
             Node::Power(x, exponent) => match notation {
                 Notation::Text => (format!("{}^{exponent}", sub(x, 5)), 4),
@@ -383,7 +388,7 @@ fn plain(value: f64, notation: Notation) -> String {
 }
 
 fn quantity(value: f64, symbol: &Symbol, notation: Notation) -> String {
-    let number = plain(five_figures(value), notation);
+    let number = plain(value, notation);
     match (symbol.unit.text, notation) {
         ("", _) => number,
         (unit, Notation::Text) => format!("{number} {unit}"),
