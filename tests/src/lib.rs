@@ -74,3 +74,8 @@ mod tests {
         assert_eq!(rows("# x\na,b\n1,2\n\n3,4\n"), [["1", "2"], ["3", "4"]]);
     }
 }
+
+/// The Rust code of the README, compiled and run.
+#[cfg(doctest)]
+#[doc = include_str!("../../README.md")]
+pub struct Readme;
