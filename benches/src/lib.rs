@@ -1,0 +1,1 @@
+//! Nothing is in here: the benches are in `benches/`.
