@@ -36,6 +36,9 @@ symbols! {
     GAS_PRESSURE = "gas_pressure", "p(gas)", r"p_\mathrm{gas}", "pressure of the moist gas", KILOPASCAL, Some(&sources::HYDROSTATICS);
     REDUCED_TEMPERATURE = "reduced_temperature", "τ", r"\tau", "distance from the critical temperature", ONE, Some(&sources::IAPWS_SR1_86);
     VAPOUR_PRESSURE = "vapour_pressure", "p(H₂O)", r"p_\mathrm{H_2O}", "vapour pressure of water", KILOPASCAL, Some(&sources::IAPWS_SR1_86);
+    PRESSURE_ROOT = "pressure_root", "β", r"\beta", "fourth root of the pressure in megapascal", ONE, Some(&sources::IAPWS_IF97);
+    FIRST_TEMPERATURE = "first_temperature", "T₁", "T_1", "first estimate of the temperature", KELVIN, Some(&sources::IAPWS_IF97);
+    SECOND_TEMPERATURE = "second_temperature", "T₂", "T_2", "second estimate of the temperature", KELVIN, Some(&sources::IAPWS_SR1_86);
     WATER_DENSITY = "water_density", "ρ", r"\rho", "density of water", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::KELL_1975);
     DRY_PRESSURE = "dry_pressure", "p(dry)", r"p_\mathrm{dry}", "pressure of the dry gas", KILOPASCAL, Some(&sources::DALTON);
     VOLUME = "volume", "V", "V", "volume", CUBIC_CENTIMETRE, None;

@@ -104,11 +104,10 @@ struct Sweep<'a, F, const IN: usize> {
 impl<F: Formula<IN>, const IN: usize> Sweep<'_, F, IN> {
     #[inline(always)]
     fn eight(&self, lanes: [Lanes; IN], bounds: &[&'static Bound; IN]) -> Lanes {
-        let mut rows = bounds.iter();
-        let inputs = lanes.map(|lane| match rows.next() {
-            Some(bound) => lane.within(bound.least, bound.greatest),
-            None => lane,
-        });
+        let mut inputs = lanes;
+        for (lane, bound) in inputs.iter_mut().zip(bounds) {
+            *lane = lane.within(bound.least, bound.greatest);
+        }
         self.formula.evaluate(inputs)
     }
 }

@@ -34,14 +34,19 @@ pub fn saturation_pressure<S: Scalar>(temperature: Temperature<S>) -> Pressure<S
 #[inline(always)]
 pub fn saturation_temperature<S: Scalar>(pressure: Pressure<S>) -> Temperature<S> {
     let wanted = (pressure.si() / S::constant(&CRITICAL_PRESSURE_1992)).ln();
-    let mut temperature = first_guess(pressure.si());
-    for _ in 0..2 {
-        let tau = reduced(temperature);
-        let reached = S::constant(&CRITICAL_TEMPERATURE_1992) / temperature * series(tau);
-        let slope = -(reached + slope_series(tau)) / temperature;
-        temperature = temperature - (reached - wanted) / slope;
-    }
-    Temperature::new(temperature).checkpoint(&symbols::TEMPERATURE)
+    // Each estimate is named: written out inside the next, they would fill a worked solution with a million characters.
+    let first = first_guess(pressure.si()).checkpoint(&symbols::FIRST_TEMPERATURE);
+    let second = newton_step(first, wanted).checkpoint(&symbols::SECOND_TEMPERATURE);
+    Temperature::new(newton_step(second, wanted)).checkpoint(&symbols::TEMPERATURE)
+}
+
+/// One step towards the temperature at which ln(p/p_c) has the value `wanted`.
+#[inline(always)]
+fn newton_step<S: Scalar>(temperature: S, wanted: S) -> S {
+    let tau = reduced(temperature);
+    let reached = S::constant(&CRITICAL_TEMPERATURE_1992) / temperature * series(tau);
+    let slope = -(reached + slope_series(tau)) / temperature;
+    temperature - (reached - wanted) / slope
 }
 
 #[inline(always)]
@@ -70,7 +75,7 @@ fn slope_series<S: Scalar>(tau: S) -> S {
 #[inline(always)]
 fn first_guess<S: Scalar>(pressure: S) -> S {
     let [n1, n2, n3, n4, n5, n6, n7, n8, n9, n10] = BACKWARD_SATURATION_1997;
-    let beta = (pressure / 1e6).sqrt().sqrt();
+    let beta = (pressure / 1e6).sqrt().sqrt().checkpoint(&symbols::PRESSURE_ROOT);
     let square = beta * beta;
     let e = square + beta * n3 + n6;
     let f = square * n1 + beta * n4 + n7;
