@@ -12,6 +12,7 @@ pub mod bounds;
 pub mod burn;
 pub mod caution;
 pub mod chem;
+pub mod conventions;
 mod error;
 pub mod gas;
 mod nearest;
