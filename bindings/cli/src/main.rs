@@ -2,6 +2,7 @@
 
 #![forbid(unsafe_code)]
 
+mod calculate;
 mod files;
 mod plan;
 
@@ -34,12 +35,37 @@ enum Command {
     },
     /// Print an annotated lesson to start from.
     Template,
+    /// Work out one formula: the number, or with --working the solution step by step; without a name, list the formulas.
+    Calculate {
+        /// The formula's name, as in dry_amount.
+        formula: Option<String>,
+        /// Its inputs, as in temperature_c=21.0 (the unit is part of the name).
+        #[arg(value_name = "INPUT=NUMBER")]
+        inputs: Vec<String>,
+        /// Print the worked solution.
+        #[arg(long)]
+        working: bool,
+        /// Print the whole answer as JSON.
+        #[arg(long, conflicts_with = "working")]
+        json: bool,
+        /// Take the inputs from the columns of a CSV file (`-` for standard input), and print it with the result as one
+        /// more column.
+        #[arg(long, value_name = "FILE", conflicts_with_all = ["inputs", "working", "json"])]
+        table: Option<PathBuf>,
+    },
 }
 
 fn main() -> ExitCode {
     let outcome = match Arguments::parse().command {
         Command::Plan { file, html, json } => plan::run(&file, html.as_deref(), json),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
+        Command::Calculate { formula: None, .. } => files::print(&calculate::list()),
+        Command::Calculate { formula: Some(formula), table: Some(table), .. } => {
+            calculate::table(&formula, &table)
+        }
+        Command::Calculate { formula: Some(formula), inputs, working, json, .. } => {
+            calculate::one(&formula, &inputs, working, json)
+        }
     };
     match outcome {
         Ok(()) => ExitCode::SUCCESS,

@@ -8,6 +8,7 @@
 #![deny(missing_docs)]
 
 pub mod answer;
+pub mod calculation;
 mod convert;
 mod locate;
 mod read;

@@ -10,6 +10,7 @@
 pub mod apparatus;
 pub mod bounds;
 pub mod burn;
+pub mod catalogue;
 pub mod caution;
 pub mod chem;
 pub mod conventions;

@@ -45,6 +45,24 @@ impl Unit {
         Unit { text, pretty, latex, si, zero: 0.0 }
     }
 
+    /// As the last part of a name: `kpa`, `mol_per_dm3`, `c`; nothing for a plain number.
+    ///
+    /// ```
+    /// use overwater::units::{DEGREE_CELSIUS, JOULE_PER_MOLE_KELVIN, MOLE_PER_CUBIC_DECIMETRE};
+    /// assert_eq!(MOLE_PER_CUBIC_DECIMETRE.suffix(), "mol_per_dm3");
+    /// assert_eq!(DEGREE_CELSIUS.suffix(), "c");
+    /// assert_eq!(JOULE_PER_MOLE_KELVIN.suffix(), "j_per_mol_k");
+    /// ```
+    #[must_use]
+    pub fn suffix(&self) -> String {
+        match self.text {
+            "degC" => "c".to_owned(),
+            "%" => "percent".to_owned(),
+            "1/h" => "per_hour".to_owned(),
+            text => text.replace('/', "_per_").replace(['(', ')'], "").replace(' ', "_").to_lowercase(),
+        }
+    }
+
     /// From this unit to SI base units.
     #[inline(always)]
     pub fn to_si<S: Scalar>(&self, value: S) -> S {
