@@ -88,21 +88,21 @@ pub(super) fn train(lesson: &Lesson, given: &mut Given) -> Result<Train> {
 /// Pressure in the flask above that of the room, and what it does in the funnel stem.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BackPressures {
-    /// Rate at which gas comes [cm3/s].
+    /// Rate at which gas comes (cm3/s).
     pub flow_cm3_per_s: f64,
-    /// Water over the outlet [kPa].
+    /// Water over the outlet (kPa).
     pub depth_kpa: f64,
-    /// Friction in the tube [kPa].
+    /// Friction in the tube (kPa).
     pub friction_kpa: f64,
-    /// Excess pressure in a bubble [kPa].
+    /// Excess pressure in a bubble (kPa).
     pub bubble_kpa: f64,
-    /// All together [kPa].
+    /// All together (kPa).
     pub total_kpa: f64,
-    /// How far the liquid stands in the stem above the liquid in the flask [cm].
+    /// How far the liquid stands in the stem above the liquid in the flask (cm).
     pub stem_rise_cm: f64,
-    /// Length of the stem above the liquid [cm].
+    /// Length of the stem above the liquid (cm).
     pub stem_length_cm: f64,
-    /// What is left of the stem before gas pushes liquid out of the funnel [cm]; below 0 it does.
+    /// What is left of the stem before gas pushes liquid out of the funnel (cm); below 0 it does.
     pub margin_cm: f64,
 }
 
@@ -124,13 +124,13 @@ pub(super) fn back_pressures(place: &Place, train: &Train) -> BackPressures {
 /// Water running back when the flask cools.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SuckBack {
-    /// Temperature from which the flask is taken to cool [degC].
+    /// Temperature from which the flask is taken to cool (degC).
     pub from_c: f64,
     /// Share of the moist gas that is lost.
     pub shrinkage: f64,
-    /// Water that the cooling flask would draw in [cm3].
+    /// Water that the cooling flask would draw in (cm3).
     pub drawn_cm3: f64,
-    /// What the delivery tube holds [cm3].
+    /// What the delivery tube holds (cm3).
     pub tube_cm3: f64,
     /// Whether that reaches the flask while the tube's end is under water.
     pub reaches_flask: bool,

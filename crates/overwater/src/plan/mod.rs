@@ -65,13 +65,13 @@ pub struct Plan {
 /// Temperature and pressure at the place.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Place {
-    /// Temperature of room, trough and stock [degC].
+    /// Temperature of room, trough and stock (degC).
     pub temperature_c: f64,
-    /// Pressure at the place [kPa].
+    /// Pressure at the place (kPa).
     pub pressure_kpa: f64,
     /// What the pressure was worked out from, where it was not given for the place itself.
     pub sea_level: Option<(f64, f64)>,
-    /// Volume of the room [m3].
+    /// Volume of the room (m3).
     pub room_volume_m3: f64,
     /// Air changes per hour.
     pub air_changes_per_hour: f64,
