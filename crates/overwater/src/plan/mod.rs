@@ -2,6 +2,7 @@
 
 mod additions;
 mod burns;
+mod cooling;
 pub mod defaults;
 mod filling;
 mod flow;
@@ -13,8 +14,9 @@ mod stock;
 
 pub use additions::Additions;
 pub use burns::{BurnAnswer, BurnPlan};
+pub use cooling::SuckBack;
 pub use filling::{Filling, OxygenBalance, VesselFilling};
-pub use flow::{BackPressures, SuckBack};
+pub use flow::BackPressures;
 pub use gas_budget::{GasBudget, VesselGas};
 pub use given::Assumption;
 pub use lesson::Lesson;
@@ -120,7 +122,7 @@ pub fn plan(lesson: &Lesson) -> Result<Plan> {
     let additions =
         additions::additions(&place, &stock, &train, requisition.with_efficiency_cm3, gas.total.moist_cm3)?;
     let back_pressure = flow::back_pressures(&place, &train);
-    let suck_back = flow::suck_back(&place, &train, &additions);
+    let suck_back = cooling::suck_back(&place, &train, &additions);
     let burns = burns::burns(&vessels, &filling, &gas)?;
     let mut plan = Plan {
         place,
