@@ -472,6 +472,6 @@ pub struct ConstantAnswer {
 pub struct RelationAnswer {
     /// Where it comes from.
     pub source: String,
-    /// The year of the edition used.
-    pub year: u16,
+    /// The year of the edition used; nothing for a law.
+    pub year: Option<u16>,
 }

@@ -377,7 +377,8 @@ fn basis(sheet: &mut Layout, plan: &PlanAnswer) {
         .collect();
     sheet.columns(&["constant", "value", "source"], constants, 3);
     for relation in &plan.relations {
-        sheet.item("·", &format!("{} ({})", relation.source, relation.year));
+        let year = relation.year.map(|year| format!(" ({year})")).unwrap_or_default();
+        sheet.item("·", &format!("{}{year}", relation.source));
     }
     sheet.paragraph(&format!("overwater {}, answer format {}.", plan.library_version, plan.format));
 }

@@ -2,16 +2,45 @@
 
 use crate::scalar::Source;
 
+/// Works with the year of the edition used.
 macro_rules! sources {
-    ($($(#[$meta:meta])* $constant:ident = $year:literal, $text:literal;)*) => {
+    ($($constant:ident = $year:literal, $text:literal;)*) => {
         $(
             #[doc = $text]
-            pub static $constant: Source = Source { text: $text, year: $year };
+            pub static $constant: Source = Source { text: $text, year: Some($year) };
         )*
 
-        /// Every source.
-        pub static ALL: &[&Source] = &[$(&$constant),*];
+        /// Every published work.
+        pub static PUBLISHED: &[&Source] = &[$(&$constant),*];
     };
+}
+
+/// Laws, definitions and what has no single work to name.
+macro_rules! undated {
+    ($($constant:ident = $text:literal;)*) => {
+        $(
+            #[doc = $text]
+            pub static $constant: Source = Source { text: $text, year: None };
+        )*
+
+        /// Every law, definition, and what has no single work to name.
+        pub static UNDATED: &[&Source] = &[$(&$constant),*];
+    };
+}
+
+undated! {
+    HANDBOOK_MEMORY = "handbook value, from memory";
+    COMMON_PRACTICE = "common practice, no source";
+    HYDROSTATICS = "hydrostatics: pressure of a liquid column is density x gravity x height";
+    DALTON = "Dalton's law of partial pressures";
+    IDEAL_GAS = "ideal gas equation";
+    CONSERVATION = "conservation of the amount of solute";
+    HEAT_BALANCE = "first law: all heat stays in the liquid";
+    MIXED_FLASK = "well-mixed flask at constant pressure: the air left falls as exp(-volume passed / free volume)";
+    POISEUILLE = "Hagen-Poiseuille equation for laminar flow in a round tube";
+    LAPLACE = "Young-Laplace equation for a sphere with one surface";
+    GEOMETRY = "volume of a cylinder";
+    VOLUME_STRENGTH = "definition of volume strength with 2 H2O2 = 2 H2O + O2";
 }
 
 sources! {
@@ -26,17 +55,5 @@ sources! {
     CODATA_KEY_1989 = 1989, "CODATA Key Values for Thermodynamics (Cox, Wagman and Medvedev), from memory";
     NBS_1982 = 1982, "NBS tables of chemical thermodynamic properties, from memory";
     CIAAW_2021 = 2022, "IUPAC/CIAAW: Prohaska et al., Pure Appl. Chem. 94 (2022) 573, standard atomic weights 2021";
-    HANDBOOK_MEMORY = 2026, "handbook value, from memory";
-    COMMON_PRACTICE = 2026, "common practice, no source";
-    HYDROSTATICS = 1687, "hydrostatics: pressure of a liquid column is density x gravity x height";
-    DALTON = 1802, "Dalton's law of partial pressures";
-    IDEAL_GAS = 1834, "ideal gas equation";
-    CONSERVATION = 1789, "conservation of the amount of solute";
-    VOLUME_STRENGTH = 1982, "definition of volume strength with 2 H2O2 = 2 H2O + O2";
     PERMANGANATE_TITRATION = 1939, "2 MnO4- + 5 H2O2 + 6 H+ = 2 Mn2+ + 5 O2 + 8 H2O; Reichert, McNeight and Rudel, Ind. Eng. Chem. Anal. Ed. 11 (1939) 194";
-    HEAT_BALANCE = 1850, "first law: all heat stays in the liquid";
-    MIXED_FLASK = 2026, "well-mixed flask at constant pressure: the air left falls as exp(-volume passed / free volume)";
-    POISEUILLE = 1840, "Hagen-Poiseuille equation for laminar flow in a round tube";
-    LAPLACE = 1806, "Young-Laplace equation for a sphere with one surface";
-    GEOMETRY = 1, "volume of a cylinder";
 }

@@ -407,7 +407,7 @@ mod tests {
     use crate::scalar::symbol::Source;
     use crate::units;
 
-    static WHERE: Source = Source { text: "made up for this test", year: 2026 };
+    static WHERE: Source = Source { text: "made up for this test", year: Some(2026) };
     static LENGTH: Symbol = Symbol {
         id: "length",
         text: "l",
