@@ -9,6 +9,7 @@
 
 pub mod answer;
 pub mod calculation;
+pub mod chemistry;
 mod convert;
 mod locate;
 mod read;
