@@ -138,11 +138,40 @@ impl<'t> Row<'t> {
     }
 }
 
+/// The fields of a plain table in the order of its columns, for checks that take a row apart by position: no field holds
+/// a comma, and lines after a `#` are passed over.
+///
+/// # Panics
+/// When a row has not as many fields as the header.
+#[must_use]
+pub fn rows(text: &str) -> Vec<Vec<&str>> {
+    let mut lines = text.lines().filter(|line| !line.starts_with('#') && !line.trim().is_empty());
+    let columns = lines.next().map_or(0, |header| header.split(',').count());
+    lines
+        .map(|line| {
+            let row: Vec<&str> = line.split(',').collect();
+            assert_eq!(row.len(), columns, "{line}");
+            row
+        })
+        .collect()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
 
     const TEXT: &str = "# A table of squares (arithmetic).\n# x, square\nx,square,note\n1,1.0,\n# aside\n2, 4.0 ,\"a, b\"\n3,,inf\n";
+
+    #[test]
+    fn fields_lose_comments_and_header() {
+        assert_eq!(rows("# x\na,b\n1,2\n\n3,4\n"), [["1", "2"], ["3", "4"]]);
+    }
+
+    #[test]
+    #[should_panic(expected = "1,2,3")]
+    fn a_row_that_is_too_long_is_named() {
+        let _ = rows("a,b\n1,2,3\n");
+    }
 
     #[test]
     fn rows_are_read_by_column_and_know_their_line() {

@@ -28,7 +28,7 @@ symbols! {
     TEMPERATURE = "temperature", "t", "t", "temperature", DEGREE_CELSIUS, None;
     THERMODYNAMIC_TEMPERATURE = "thermodynamic_temperature", "T", "T", "thermodynamic temperature", KELVIN, None;
     STATION_PRESSURE = "station_pressure", "p", "p", "pressure at the place", KILOPASCAL, Some(&sources::ISO_2533);
-    SEA_LEVEL_PRESSURE = "sea_level_pressure", "p₀", "p_0", "pressure reduced to sea level", KILOPASCAL, None;
+    SEA_LEVEL_PRESSURE = "sea_level_pressure", "p₀", "p_0", "pressure reduced to sea level", KILOPASCAL, Some(&sources::ISO_2533);
     ALTITUDE = "altitude", "z", "z", "height above sea level", METRE, None;
     GEOPOTENTIAL_HEIGHT = "geopotential_height", "h", "h", "geopotential height", METRE, Some(&sources::ISO_2533);
     LEVEL_DIFFERENCE = "level_difference", "Δh", r"\Delta h", "water level inside less level outside", MILLIMETRE, None;
@@ -39,7 +39,7 @@ symbols! {
     PRESSURE_ROOT = "pressure_root", "β", r"\beta", "fourth root of the pressure in megapascal", ONE, Some(&sources::IAPWS_IF97);
     FIRST_TEMPERATURE = "first_temperature", "T₁", "T_1", "first estimate of the temperature", KELVIN, Some(&sources::IAPWS_IF97);
     SECOND_TEMPERATURE = "second_temperature", "T₂", "T_2", "second estimate of the temperature", KELVIN, Some(&sources::IAPWS_SR1_86);
-    WATER_DENSITY = "water_density", "ρ", r"\rho", "density of water", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::KELL_1975);
+    WATER_DENSITY = "water_density", "ρ", r"\rho", "density of water", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::IAPWS_SR6_08);
     DRY_PRESSURE = "dry_pressure", "p(dry)", r"p_\mathrm{dry}", "pressure of the dry gas", KILOPASCAL, Some(&sources::DALTON);
     VOLUME = "volume", "V", "V", "volume", CUBIC_CENTIMETRE, None;
     AMOUNT = "amount", "n", "n", "amount", MILLIMOLE, Some(&sources::IDEAL_GAS);
@@ -83,6 +83,52 @@ symbols! {
     MASS = "mass", "m", "m", "mass", GRAM, None;
     ROOM_VOLUME = "room_volume", "V(room)", r"V_\mathrm{room}", "volume of the room", CUBIC_METRE, None;
     AIR_CHANGES = "air_changes", "N", "N", "air changes per hour", PER_HOUR, None;
+
+    VAPOUR_PRESSURE_CIPM = "vapour_pressure_cipm", "p(H₂O, CIPM)", r"p_\mathrm{H_2O,CIPM}", "vapour pressure of water, CIPM", KILOPASCAL, Some(&sources::CIPM_2007);
+    VAPOUR_PRESSURE_HYLAND_WEXLER = "vapour_pressure_hyland_wexler", "p(H₂O, Hyland-Wexler)", r"p_\mathrm{H_2O,Hyland-Wexler}", "vapour pressure of water, Hyland-Wexler", KILOPASCAL, Some(&sources::HYLAND_WEXLER_1983);
+    VAPOUR_PRESSURE_BUCK_1981 = "vapour_pressure_buck_1981", "p(H₂O, Buck 1981)", r"p_\mathrm{H_2O,Buck~1981}", "vapour pressure of water, Buck 1981", KILOPASCAL, Some(&sources::BUCK_1981);
+    VAPOUR_PRESSURE_BUCK_1996 = "vapour_pressure_buck_1996", "p(H₂O, Buck 1996)", r"p_\mathrm{H_2O,Buck~1996}", "vapour pressure of water, Buck 1996", KILOPASCAL, Some(&sources::BUCK_1996);
+    VAPOUR_PRESSURE_MAGNUS = "vapour_pressure_magnus", "p(H₂O, Magnus)", r"p_\mathrm{H_2O,Magnus}", "vapour pressure of water, Magnus", KILOPASCAL, Some(&sources::MAGNUS_WMO);
+    VAPOUR_PRESSURE_ANTOINE = "vapour_pressure_antoine", "p(H₂O, Antoine)", r"p_\mathrm{H_2O,Antoine}", "vapour pressure of water, Antoine", KILOPASCAL, Some(&sources::ANTOINE);
+    VAPOUR_PRESSURE_CRC = "vapour_pressure_crc", "p(H₂O, CRC)", r"p_\mathrm{H_2O,CRC}", "vapour pressure of water, CRC", KILOPASCAL, Some(&sources::CRC_1992);
+    VAPOUR_PRESSURE_OPENSTAX = "vapour_pressure_openstax", "p(H₂O, OpenStax)", r"p_\mathrm{H_2O,OpenStax}", "vapour pressure of water, OpenStax", KILOPASCAL, Some(&sources::OPENSTAX_2019);
+    SUBLIMATION_PRESSURE = "sublimation_pressure", "p(ice)", r"p_\mathrm{ice}", "vapour pressure over ice", PASCAL, Some(&sources::IAPWS_R14_08);
+    VOLUME_ALPHA = "volume_alpha", "α(v)", r"\alpha_v", "first variable of the density equation", ONE, Some(&sources::IAPWS_SR6_08);
+    VOLUME_BETA = "volume_beta", "β(v)", r"\beta_v", "second variable of the density equation", ONE, Some(&sources::IAPWS_SR6_08);
+    WATER_DENSITY_KELL = "water_density_kell", "ρ(Kell)", r"\rho_\mathrm{Kell}", "density of water, Kell", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::KELL_1975);
+    WATER_DENSITY_TANAKA = "water_density_tanaka", "ρ(Tanaka)", r"\rho_\mathrm{Tanaka}", "density of water, Tanaka", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::TANAKA_2001);
+    WATER_DENSITY_AT_PRESSURE = "water_density_at_pressure", "ρ(p)", r"\rho_p", "density of water at a pressure", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::TANAKA_2001);
+    SATURATION_ROOT = "saturation_root", "x(τ)", r"x_\tau", "root of the distance from the critical temperature", ONE, Some(&sources::IAPWS_SR1_86);
+    SATURATED_LIQUID_DENSITY = "saturated_liquid_density", "ρ'", r"\rho'", "density of the saturated liquid", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::IAPWS_SR1_86_LIQUID);
+    SATURATED_VAPOUR_DENSITY = "saturated_vapour_density", "ρ''", r"\rho''", "density of the saturated vapour", KILOGRAM_PER_CUBIC_METRE, Some(&sources::IAPWS_SR1_86_VAPOUR);
+    ENHANCEMENT = "enhancement", "f", r"f", "enhancement factor", ONE, Some(&sources::GREENSPAN_1976);
+    ENHANCEMENT_HARDY = "enhancement_hardy", "f(Hardy)", r"f_\mathrm{Hardy}", "enhancement factor, Hardy", ONE, Some(&sources::HARDY_1998);
+    ENHANCEMENT_BUCK = "enhancement_buck", "f(Buck)", r"f_\mathrm{Buck}", "enhancement factor, Buck", ONE, Some(&sources::BUCK_1996);
+    ENHANCEMENT_CIPM = "enhancement_cipm", "f(CIPM)", r"f_\mathrm{CIPM}", "enhancement factor, CIPM", ONE, Some(&sources::CIPM_2007);
+    MOIST_VAPOUR_PRESSURE = "moist_vapour_pressure", "p(H₂O, air)", r"p_\mathrm{H_2O,air}", "vapour pressure of water in air", KILOPASCAL, Some(&sources::GREENSPAN_1976);
+    BRINE_HUMIDITY = "brine_humidity", "RH", r"RH", "relative humidity over saturated brine", PERCENT, Some(&sources::CRC_BRINE);
+    BRINE_HUMIDITY_GREENSPAN = "brine_humidity_greenspan", "RH(Greenspan)", r"RH_\mathrm{Greenspan}", "relative humidity over saturated brine, Greenspan", PERCENT, Some(&sources::GREENSPAN_1977);
+    BRINE_VAPOUR_PRESSURE = "brine_vapour_pressure", "p(brine)", r"p_\mathrm{brine}", "vapour pressure over saturated brine", KILOPASCAL, Some(&sources::CRC_BRINE);
+    DILUTE_VAPOUR_PRESSURE = "dilute_vapour_pressure", "p(solution)", r"p_\mathrm{solution}", "vapour pressure over a dilute solution", KILOPASCAL, Some(&sources::RAOULT);
+    MOLALITY = "molality", "m(salt)", r"m_\mathrm{salt}", "molality of the salt", MOLE_PER_KILOGRAM, None;
+    IONS = "ions", "i", r"i", "ions from one formula of the salt", ONE, None;
+    BRINE_DENSITY = "brine_density", "ρ(brine)", r"\rho_\mathrm{brine}", "density of saturated brine", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::PHREEQC_PITZER);
+    STATION_PRESSURE_WMO = "station_pressure_wmo", "p(WMO)", r"p_\mathrm{WMO}", "pressure at a low place", KILOPASCAL, Some(&sources::WMO_8);
+    SEA_LEVEL_PRESSURE_WMO = "sea_level_pressure_wmo", "p₀(WMO)", r"p_{0,\mathrm{WMO}}", "pressure reduced to sea level from a low place", KILOPASCAL, Some(&sources::WMO_8);
+    AIR_TEMPERATURE = "air_temperature", "t(air)", r"t_\mathrm{air}", "temperature of the outside air", DEGREE_CELSIUS, None;
+    AIR_VAPOUR_PRESSURE = "air_vapour_pressure", "e", r"e", "pressure of the vapour in the outside air", KILOPASCAL, None;
+    MEAN_VIRTUAL_TEMPERATURE = "mean_virtual_temperature", "T(mv)", r"T_\mathrm{mv}", "mean virtual temperature of the air column", KELVIN, Some(&sources::WMO_8);
+    LATITUDE = "latitude", "φ", r"\varphi", "latitude", DEGREE, None;
+    SEA_LEVEL_GRAVITY = "sea_level_gravity", "g₀", r"g_0", "gravity at sea level", METRE_PER_SECOND_SQUARED, Some(&sources::WGS_84);
+    GRAVITY = "gravity", "g(φ)", r"g_\varphi", "gravity at the place", METRE_PER_SECOND_SQUARED, Some(&sources::WGS_84);
+    GRAVITY_1980 = "gravity_1980", "g(1980)", r"g_{1980}", "gravity at sea level, series of 1980", METRE_PER_SECOND_SQUARED, Some(&sources::IGF_1980);
+    COLUMN = "column", "h(column)", r"h_\mathrm{column}", "height of the column", MILLIMETRE, Some(&sources::HYDROSTATICS);
+    LIQUID_DENSITY = "liquid_density", "ρ(liquid)", r"\rho_\mathrm{liquid}", "density of the liquid", GRAM_PER_CUBIC_CENTIMETRE, None;
+    COLUMN_PRESSURE = "column_pressure", "p(column)", r"p_\mathrm{column}", "pressure of the column", KILOPASCAL, Some(&sources::HYDROSTATICS);
+    MERCURY_DENSITY = "mercury_density", "ρ(Hg)", r"\rho_\mathrm{Hg}", "density of mercury", KILOGRAM_PER_CUBIC_METRE, Some(&sources::SOMMER_1994);
+    BAROMETER_READING = "barometer_reading", "B", r"B", "reading of the mercury barometer", MILLIMETRE, None;
+    BAROMETER_HEIGHT = "barometer_height", "h(Hg)", r"h_\mathrm{Hg}", "true height of the mercury", MILLIMETRE, Some(&sources::HANDBOOK_MEMORY);
+    BAROMETER_PRESSURE = "barometer_pressure", "p(Hg)", r"p_\mathrm{Hg}", "pressure from the mercury barometer", KILOPASCAL, Some(&sources::HYDROSTATICS);
 }
 
 #[cfg(test)]

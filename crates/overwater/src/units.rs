@@ -147,6 +147,17 @@ pub const CUBIC_METRE: Unit = Unit::new("m3", "m³", r"\mathrm{m^3}", 1.0);
 /// Once an hour.
 pub const PER_HOUR: Unit = Unit::new("1/h", "h⁻¹", r"\mathrm{h^{-1}}", 1.0 / 3600.0);
 
+/// Torr: the standard atmosphere over 760. It is 1.4e-7 less than the conventional millimetre of mercury.
+pub const TORR: Unit = Unit::new("torr", "Torr", r"\mathrm{Torr}", 101_325.0 / 760.0);
+/// Conventional millimetre of water: 1000 kg/m3 x 9.80665 m/s2 x 1 mm.
+pub const MILLIMETRE_OF_WATER: Unit = Unit::new("mmH2O", "mmH₂O", r"\mathrm{mmH_2O}", 9.806_65);
+/// Degree of an angle.
+pub const DEGREE: Unit = Unit::new("deg", "°", r"{}^\circ", std::f64::consts::PI / 180.0);
+/// Once per kelvin.
+pub const PER_KELVIN: Unit = Unit::new("1/K", "K⁻¹", r"\mathrm{K^{-1}}", 1.0);
+/// Mole per kilogram of solvent.
+pub const MOLE_PER_KILOGRAM: Unit = Unit::new("mol/kg", "mol/kg", r"\mathrm{mol\,kg^{-1}}", 1.0);
+
 /// What the quantity types of this crate can do beside arithmetic.
 pub trait Dimensioned<S: Scalar>: Sized {
     /// The number in SI base units.

@@ -4,3 +4,8 @@ pub mod barometer;
 pub mod collected;
 pub mod ideal;
 pub mod level;
+
+pub mod column;
+pub mod gravity;
+pub mod low_level;
+pub mod mercury_barometer;

@@ -187,7 +187,7 @@ static CONSTANTS: [&Constant; 11] = [
 
 static RELATIONS: [&Source; 10] = [
     &sources::IAPWS_SR1_86,
-    &sources::KELL_1975,
+    &sources::IAPWS_SR6_08,
     &sources::CIAAW_2021,
     &sources::IDEAL_GAS,
     &sources::DALTON,

@@ -7,3 +7,8 @@ pub mod elements;
 pub mod peroxide;
 pub mod sources;
 pub mod water;
+
+pub mod brine;
+pub mod earth;
+pub mod enhancement;
+pub mod vapour;

@@ -41,6 +41,10 @@ undated! {
     LAPLACE = "Young-Laplace equation for a sphere with one surface";
     GEOMETRY = "volume of a cylinder";
     VOLUME_STRENGTH = "definition of volume strength with 2 H2O2 = 2 H2O + O2";
+    ANTOINE = "Antoine equation for water, 1 to 100 degC, constants as commonly quoted";
+    CROSS_VIRIALS_MEMORY = "second virial coefficients of water with gases, from memory";
+    PHREEQC_PITZER = "computed with PHREEQC and its database pitzer.dat";
+    RAOULT = "Raoult's law, with the salt counted as its ions";
 }
 
 sources! {
@@ -56,4 +60,25 @@ sources! {
     NBS_1982 = 1982, "NBS tables of chemical thermodynamic properties, from memory";
     CIAAW_2021 = 2022, "IUPAC/CIAAW: Prohaska et al., Pure Appl. Chem. 94 (2022) 573, standard atomic weights 2021";
     PERMANGANATE_TITRATION = 1939, "2 MnO4- + 5 H2O2 + 6 H+ = 2 Mn2+ + 5 O2 + 8 H2O; Reichert, McNeight and Rudel, Ind. Eng. Chem. Anal. Ed. 11 (1939) 194";
+    IAPWS_SR1_86_LIQUID = 1992, "IAPWS SR1-86(1992), saturation properties of ordinary water, equation 2";
+    IAPWS_SR1_86_VAPOUR = 1992, "IAPWS SR1-86(1992), saturation properties of ordinary water, equation 3";
+    IAPWS_SR6_08 = 2011, "IAPWS SR6-08(2011), properties of liquid water at 0.1 MPa, equation 4";
+    TANAKA_2001 = 2001, "Tanaka, Girard, Davis, Peuto and Bignell, Metrologia 38 (2001) 301";
+    IAPWS_R14_08 = 2011, "IAPWS R14-08(2011), pressure along the melting and sublimation curves, equation 6";
+    HYLAND_WEXLER_1983 = 1983, "Hyland and Wexler, ASHRAE Trans. 89(2A) (1983) 500; ASHRAE Handbook Fundamentals, chapter 1, equation 6";
+    BUCK_1981 = 1981, "Buck, J. Appl. Meteorol. 20 (1981) 1527, from memory";
+    BUCK_1996 = 1996, "Buck Research CR-1A user manual, appendix 1 (revision of 1996)";
+    MAGNUS_WMO = 2008, "WMO-No. 8, guide to instruments and methods of observation, annex 4.B, from memory";
+    CIPM_2007 = 2008, "CIPM-2007: Picard, Davis, Glaeser and Fujii, Metrologia 45 (2008) 149, appendix A1, from memory";
+    CRC_1992 = 1992, "CRC Handbook of Chemistry and Physics, 73rd edition, vapor pressure of water";
+    OPENSTAX_2019 = 2019, "OpenStax, Chemistry 2e, appendix E, water vapor pressure";
+    GREENSPAN_1976 = 1976, "Greenspan, J. Res. Natl. Bur. Stand. 80A (1976) 41";
+    HARDY_1998 = 1998, "Hardy, Third International Symposium on Humidity and Moisture, NPL 1998";
+    IAPWS_G8_10 = 2010, "Harvey and Huang, Int. J. Thermophys. 28 (2007) 556, as in IAPWS G8-10";
+    CRC_BRINE = 1992, "CRC Handbook of Chemistry and Physics, section 15, constant humidity solutions (Wexler)";
+    GREENSPAN_1977 = 1977, "Greenspan, J. Res. Natl. Bur. Stand. 81A (1977) 89, from memory";
+    WGS_84 = 2000, "NIMA TR8350.2, World Geodetic System 1984, equations 4-1 and 4-3, from memory";
+    IGF_1980 = 1980, "Moritz, Geodetic Reference System 1980, Bull. Geod. 54 (1980) 395, from memory";
+    SOMMER_1994 = 1994, "Sommer and Poziemski, Metrologia 30 (1994) 665, from memory";
+    WMO_8 = 2008, "WMO-No. 8, guide to instruments and methods of observation, part I, chapter 3, annex 3.A, from memory";
 }

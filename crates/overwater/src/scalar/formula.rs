@@ -1,6 +1,8 @@
 //! The doors of a formula: the same lines, read in each of the five ways.
 
-use super::{LANES, Lanes, Marked, Scalar, Script, Sensitivities, Solution, Symbol, Tape, Working};
+use super::{
+    LANES, Lanes, Marked, PropertyUncertainty, Scalar, Script, Sensitivities, Solution, Symbol, Tape, Working,
+};
 use crate::bounds::Bound;
 use crate::{Code, Error, Result};
 
@@ -24,6 +26,12 @@ pub trait Formula<const IN: usize>: Sync {
     /// Why inputs that are each within their bounds give no result; asked only after that has happened.
     fn refusal(&self, _inputs: [f64; IN]) -> Error {
         Error::new(Code::Contradiction, Self::NAME).advice("these values together have no result")
+    }
+
+    /// How far the relation itself may be from nature, where its source says so; nothing where the source gives
+    /// no figure. It does not count the uncertainty of the inputs.
+    fn property_uncertainty(&self) -> Option<&'static PropertyUncertainty> {
+        None
     }
 
     /// The number.

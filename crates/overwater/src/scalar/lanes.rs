@@ -119,6 +119,24 @@ impl<const N: usize> Scalar for Lanes<N> {
     }
 
     #[inline(always)]
+    fn sin(self) -> Self {
+        elementary::sin(self)
+    }
+
+    #[inline(always)]
+    fn look_up<const M: usize>(self, find: impl Fn(f64) -> [f64; M]) -> [Self; M] {
+        let mut found = [Self::number(f64::NAN); M];
+        for (row, value) in self.0.into_iter().enumerate() {
+            for (lanes, number) in found.iter_mut().zip(find(value)) {
+                if let Some(place) = lanes.0.get_mut(row) {
+                    *place = number;
+                }
+            }
+        }
+        found
+    }
+
+    #[inline(always)]
     fn where_within(self, tested: Self, least: f64, greatest: f64) -> Self {
         tested.choose_within(least, greatest, self, Self::number(f64::NAN))
     }
@@ -162,6 +180,11 @@ mod tests {
             prop_assert!(same(x.exp(), &|a, _| Scalar::exp(a)));
             prop_assert!(same(x.ln(), &|a, _| Scalar::ln(a)));
             prop_assert!(same(x.sqrt(), &|a, _| a.sqrt()));
+            prop_assert!(same(x.sin(), &|a, _| Scalar::sin(a)));
+            let halves = |a: f64| [a / 2.0, a.floor()];
+            let [half, floor] = x.look_up(halves);
+            prop_assert!(same(half, &|a, _| a / 2.0));
+            prop_assert!(same(floor, &|a, _| a.floor()));
             prop_assert!(same(x.within(-1.0, 1e3), &|a, _| a.within(-1.0, 1e3)));
             prop_assert!(same(Lanes::number(c), &|_, _| c));
         }

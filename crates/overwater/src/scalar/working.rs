@@ -40,6 +40,7 @@ enum Function {
     Exponential,
     Logarithm,
     Root,
+    Sine,
 }
 
 impl Tape {
@@ -214,6 +215,14 @@ impl Scalar for Working<'_> {
         self.single(self.value.sqrt(), |x| Node::Function(Function::Root, x))
     }
 
+    fn sin(self) -> Self {
+        self.single(Scalar::sin(self.value), |x| Node::Function(Function::Sine, x))
+    }
+
+    fn look_up<const N: usize>(self, find: impl Fn(f64) -> [f64; N]) -> [Self; N] {
+        find(self.value).map(Self::number)
+    }
+
     fn where_within(self, tested: Self, least: f64, greatest: f64) -> Self {
         Working { value: self.value.where_within(tested.value, least, greatest), origin: self.origin }
     }
@@ -350,6 +359,8 @@ impl Solution {
             (Function::Exponential, Notation::Text) => format!("exp({inner})"),
             (Function::Logarithm, Notation::Text) => format!("ln({inner})"),
             (Function::Root, Notation::Text) => format!("√({inner})"),
+            (Function::Sine, Notation::Text) => format!("sin({inner})"),
+            (Function::Sine, Notation::Latex) => format!(r"\sin\left({inner}\right)"),
             (Function::Exponential, Notation::Latex) => format!(r"\exp\left({inner}\right)"),
             (Function::Logarithm, Notation::Latex) => format!(r"\ln\left({inner}\right)"),
             (Function::Root, Notation::Latex) => format!(r"\sqrt{{{inner}}}"),

@@ -1,4 +1,4 @@
-//! Vapour pressure of water: the saturation equation of IAPWS and its inverse.
+//! The saturation equation of IAPWS and its inverse.
 //!
 //! IAPWS SR1-86(1992), revised supplementary release on saturation properties of ordinary water substance,
 //! equation 1; Wagner and Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783.
@@ -10,11 +10,10 @@
 //! Range of the source: 273.16 K to 647.096 K; this library takes 0 to 100 degC, which begins 0.01 K below the
 //! triple point. Stated uncertainty: 0.02 % up to 373 K, 0.1 % near the critical point (from memory).
 
-use crate::bounds::{self, Bound};
 use crate::reference::water::{
     BACKWARD_SATURATION_1997, CRITICAL_PRESSURE_1992, CRITICAL_TEMPERATURE_1992, SATURATION_1992,
 };
-use crate::scalar::{Formula, Scalar, Symbol};
+use crate::scalar::Scalar;
 use crate::symbols;
 use crate::units::{Dimensioned, Pressure, Temperature};
 
@@ -83,87 +82,4 @@ fn first_guess<S: Scalar>(pressure: S) -> S {
     let d = g * 2.0 / (-f - (f * f - e * g * 4.0).sqrt());
     let sum = d + n10;
     (sum - (sum * sum - (d * n10 + n9) * 4.0).sqrt()) / 2.0
-}
-
-/// `vapour_pressure(temperature_c)` in kPa, from 0 to 100 degC.
-///
-/// ```
-/// use overwater::scalar::Formula;
-/// use overwater::water::vapour::VapourPressure;
-/// // IAPWS SR1-86(1992), check value at 373.1243 K: 0.101325 MPa.
-/// let boiling = VapourPressure::default().number([373.1243 - 273.15])?;
-/// assert!((boiling / 101.325 - 1.0).abs() < 1e-6);
-/// # Ok::<(), overwater::Error>(())
-/// ```
-#[derive(Debug, Clone, Copy, Default)]
-pub struct VapourPressure {
-    /// Accept supercooled water down to -20 degC, where the equation is extrapolated; refused unless asked for.
-    pub supercooled: bool,
-}
-
-impl Formula<1> for VapourPressure {
-    const NAME: &'static str = "vapour_pressure";
-
-    fn inputs(&self) -> [&'static Bound; 1] {
-        [if self.supercooled { &bounds::SUPERCOOLED_TEMPERATURE_C } else { &bounds::TEMPERATURE_C }]
-    }
-
-    fn output(&self) -> &'static Symbol {
-        &symbols::VAPOUR_PRESSURE
-    }
-
-    #[inline(always)]
-    fn evaluate<S: Scalar>(&self, [temperature]: [S; 1]) -> S {
-        let temperature =
-            temperature.enter(&symbols::TEMPERATURE).checkpoint(&symbols::THERMODYNAMIC_TEMPERATURE);
-        saturation_pressure(Temperature::new(temperature)).leave(&symbols::VAPOUR_PRESSURE)
-    }
-}
-
-/// `saturation_temperature(vapour_pressure_kpa)` in degC: the inverse of [`VapourPressure`].
-#[derive(Debug, Clone, Copy, Default)]
-pub struct SaturationTemperature;
-
-impl Formula<1> for SaturationTemperature {
-    const NAME: &'static str = "saturation_temperature";
-
-    fn inputs(&self) -> [&'static Bound; 1] {
-        [&bounds::VAPOUR_PRESSURE_KPA]
-    }
-
-    fn output(&self) -> &'static Symbol {
-        &symbols::TEMPERATURE
-    }
-
-    #[inline(always)]
-    fn evaluate<S: Scalar>(&self, [pressure]: [S; 1]) -> S {
-        let pressure = Pressure::new(pressure.enter(&symbols::VAPOUR_PRESSURE));
-        saturation_temperature(pressure).leave(&symbols::TEMPERATURE)
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::Code;
-    use proptest::prelude::*;
-
-    #[test]
-    fn supercooled_water_is_refused_unless_asked_for() {
-        let refused = VapourPressure::default().number([-0.01]).unwrap_err();
-        assert_eq!(refused.code, Code::OutOfRange);
-        // Over ice the pressure at -10 degC would be 0.2599 kPa; over supercooled water handbooks give 0.2865 kPa
-        // (from memory).
-        let cold = VapourPressure { supercooled: true }.number([-10.0]).unwrap();
-        assert!((cold - 0.286_5).abs() < 0.000_3, "{cold}");
-    }
-
-    proptest! {
-        #[test]
-        fn the_inverse_undoes_the_equation(t in 0.0..=100.0_f64) {
-            let pressure = VapourPressure::default().evaluate([t]);
-            let back = SaturationTemperature.evaluate([pressure]);
-            prop_assert!((back - t).abs() < 1e-12 * (t + 273.15), "{t} came back as {back}");
-        }
-    }
 }
