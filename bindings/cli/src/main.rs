@@ -6,12 +6,16 @@ mod calculate;
 mod chemistry;
 mod files;
 mod plan;
+mod sources;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
 use overwater_exchange::chemistry::WeightsRequest;
+
+/// Columns of what is printed on a terminal.
+const WIDTH: usize = 80;
 
 /// Gas-collection calculations for school and college chemistry.
 #[derive(Debug, Parser)]
@@ -37,6 +41,19 @@ enum Command {
     },
     /// Print an annotated lesson to start from.
     Template,
+    /// Where every number comes from: each constant, coefficient, table and equation in use, with value, unit, uncertainty,
+    /// range, source and year.
+    Sources {
+        /// Only entries that hold this text, in any case.
+        #[arg(default_value = "")]
+        text: String,
+        /// Print a table of comma-separated values.
+        #[arg(long, conflicts_with = "json")]
+        csv: bool,
+        /// Print JSON.
+        #[arg(long)]
+        json: bool,
+    },
     /// The molar mass of a formula with its uncertainty, and what it is made of.
     Weigh {
         /// The formula, as in CuSO4.5H2O, K4[Fe(CN)6] or SO4^2-.
@@ -101,6 +118,7 @@ fn main() -> ExitCode {
     let outcome = match Arguments::parse().command {
         Command::Plan { file, html, json } => plan::run(&file, html.as_deref(), json),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
+        Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Weigh { formula, weights, json } => chemistry::weigh(&formula, weights.into(), json),
         Command::Balance { equation, json } => chemistry::balance_equation(&equation, json),
         Command::Calculate { formula: None, .. } => files::print(&calculate::list()),

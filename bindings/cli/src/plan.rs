@@ -4,10 +4,8 @@ use std::path::Path;
 
 use overwater_exchange::{Refusal, lesson_from_json, plan, plan_toml};
 
+use crate::WIDTH;
 use crate::files::{self, Message};
-
-/// Columns of the sheet on a terminal.
-const WIDTH: usize = 80;
 
 pub(crate) fn run(file: &Path, html: Option<&Path>, json: bool) -> Result<(), Message> {
     let text = files::read(file)?;

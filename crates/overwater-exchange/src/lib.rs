@@ -12,6 +12,7 @@ pub mod calculation;
 pub mod chemistry;
 mod convert;
 mod locate;
+pub mod provenance;
 mod read;
 mod refusal;
 pub mod request;

@@ -5,9 +5,11 @@
 
 mod layout;
 mod page;
+mod sources;
 mod terminal;
 mod typeset;
 
 pub use page::page;
+pub use sources::sources;
 pub use terminal::terminal;
 pub use typeset::typeset;

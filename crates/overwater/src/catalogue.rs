@@ -3,16 +3,31 @@
 use crate::apparatus::purity::MeanOxygenFraction;
 use crate::bounds::Bound;
 use crate::conventions::Conventions;
-use crate::gas::barometer::StationPressure;
+use crate::gas::barometer::{SeaLevelPressure, StationPressure};
 use crate::gas::collected::{DryAmount, DryAmountWithVapour};
+use crate::gas::column::{
+    ColumnHeight, ColumnPressure, ColumnPressureAt, ConventionalColumn, ConventionalColumnPressure, Liquid,
+    MercuryDensity,
+};
+use crate::gas::gravity::{Gravity, Gravity1980};
 use crate::gas::ideal::IdealMolarVolume;
+use crate::gas::low_level::{LowLevelSeaLevelPressure, LowLevelStationPressure};
+use crate::gas::mercury_barometer::{MercuryBarometer, Scale};
 use crate::peroxide::assay::{AssayedConcentration, ExpectedTitre};
 use crate::peroxide::dilution::StockVolume;
 use crate::peroxide::heat::AdiabaticRise;
 use crate::peroxide::strength::ConcentrationFromVolumes;
-use crate::scalar::{Formula, Solution, Symbol};
-use crate::water::density::WaterDensity;
-use crate::water::vapour::{SaturationTemperature, VapourPressure};
+use crate::scalar::{Formula, PropertyUncertainty, Solution, Symbol};
+use crate::water::brine::{
+    BrineSource, DiluteBrineVapourPressure, SaturatedBrineDensity, SaturatedBrineHumidity,
+    SaturatedBrineVapourPressure,
+};
+use crate::water::density::tanaka::TanakaDensity;
+use crate::water::density::{DensitySource, WaterDensity, WaterDensityFrom};
+use crate::water::enhancement::{EnhancementFactor, EnhancementSource, VapourPressureInAir};
+use crate::water::saturated::{SaturatedLiquidDensity, SaturatedVapourDensity};
+use crate::water::vapour::ice::SublimationPressure;
+use crate::water::vapour::{SaturationTemperature, VapourPressure, VapourPressureFrom, VapourSource};
 use crate::{Code, Error, Result, nearest};
 
 /// A formula whose number of inputs is not known when the program is compiled.
@@ -27,6 +42,9 @@ pub trait AnyFormula: Sync {
 
     /// What it gives, and in which unit.
     fn output(&self) -> &'static Symbol;
+
+    /// How far the relation itself may be from nature, where its source says so.
+    fn property_uncertainty(&self) -> Option<&'static PropertyUncertainty>;
 
     /// The number.
     ///
@@ -53,7 +71,19 @@ pub trait AnyFormula: Sync {
     fn fill(&self, columns: &[&[f64]], results: &mut [f64]) -> Result<()>;
 }
 
-struct Entry<F, const IN: usize>(F);
+/// A formula under a name: its own, or that of one of several sources or settings.
+struct Named<F, const IN: usize> {
+    name: &'static str,
+    formula: F,
+}
+
+const fn own<F: Formula<IN>, const IN: usize>(formula: F) -> Named<F, IN> {
+    Named { name: F::NAME, formula }
+}
+
+const fn named<F: Formula<IN>, const IN: usize>(name: &'static str, formula: F) -> Named<F, IN> {
+    Named { name, formula }
+}
 
 fn exactly<T: Copy, const IN: usize>(name: &'static str, values: &[T]) -> Result<[T; IN]> {
     values.try_into().map_err(|_| {
@@ -64,52 +94,105 @@ fn exactly<T: Copy, const IN: usize>(name: &'static str, values: &[T]) -> Result
     })
 }
 
-impl<F: Formula<IN>, const IN: usize> AnyFormula for Entry<F, IN> {
+impl<F: Formula<IN>, const IN: usize> AnyFormula for Named<F, IN> {
     fn name(&self) -> &'static str {
-        F::NAME
+        self.name
     }
 
     fn inputs(&self) -> Vec<&'static Bound> {
-        self.0.inputs().to_vec()
+        self.formula.inputs().to_vec()
     }
 
     fn output(&self) -> &'static Symbol {
-        self.0.output()
+        self.formula.output()
+    }
+
+    fn property_uncertainty(&self) -> Option<&'static PropertyUncertainty> {
+        self.formula.property_uncertainty()
     }
 
     fn number(&self, values: &[f64]) -> Result<f64> {
-        self.0.number(exactly(F::NAME, values)?)
+        self.formula.number(exactly(self.name, values)?)
     }
 
     fn sensitivities(&self, values: &[f64]) -> Result<(f64, Vec<f64>)> {
-        let (value, slopes) = self.0.sensitivities(exactly(F::NAME, values)?)?;
+        let (value, slopes) = self.formula.sensitivities(exactly(self.name, values)?)?;
         Ok((value, slopes.to_vec()))
     }
 
     fn working(&self, values: &[f64]) -> Result<(f64, Solution)> {
-        self.0.working(exactly(F::NAME, values)?)
+        self.formula.working(exactly(self.name, values)?)
     }
 
     fn fill(&self, columns: &[&[f64]], results: &mut [f64]) -> Result<()> {
-        self.0.fill(exactly(F::NAME, columns)?, results)
+        self.formula.fill(exactly(self.name, columns)?, results)
     }
 }
 
 /// Every formula, with the best constants.
-pub static ALL: [&dyn AnyFormula; 13] = [
-    &Entry(VapourPressure { supercooled: false }),
-    &Entry(SaturationTemperature),
-    &Entry(WaterDensity),
-    &Entry(IdealMolarVolume),
-    &Entry(StationPressure),
-    &Entry(DryAmount { conventions: Conventions::EXACT }),
-    &Entry(DryAmountWithVapour { conventions: Conventions::EXACT }),
-    &Entry(ConcentrationFromVolumes),
-    &Entry(StockVolume),
-    &Entry(AssayedConcentration),
-    &Entry(ExpectedTitre),
-    &Entry(AdiabaticRise),
-    &Entry(MeanOxygenFraction),
+pub static ALL: &[&dyn AnyFormula] = &[
+    &own(VapourPressure { supercooled: false }),
+    &named("vapour_pressure_cipm_2007", VapourPressureFrom { source: VapourSource::Cipm2007 }),
+    &named(
+        "vapour_pressure_hyland_wexler_1983",
+        VapourPressureFrom { source: VapourSource::HylandWexler1983 },
+    ),
+    &named("vapour_pressure_buck_1981", VapourPressureFrom { source: VapourSource::Buck1981 }),
+    &named("vapour_pressure_buck_1996", VapourPressureFrom { source: VapourSource::Buck1996 }),
+    &named("vapour_pressure_magnus_wmo", VapourPressureFrom { source: VapourSource::MagnusWmo }),
+    &named("vapour_pressure_antoine", VapourPressureFrom { source: VapourSource::Antoine }),
+    &named("vapour_pressure_crc_1992", VapourPressureFrom { source: VapourSource::Crc1992 }),
+    &named("vapour_pressure_openstax_2019", VapourPressureFrom { source: VapourSource::OpenStax2019 }),
+    &own(SaturationTemperature),
+    &own(SublimationPressure),
+    &own(WaterDensity),
+    &named("water_density_kell_1975", WaterDensityFrom { source: DensitySource::Kell1975 }),
+    &own(TanakaDensity { air_saturated: false }),
+    &named("water_density_tanaka_air_saturated", TanakaDensity { air_saturated: true }),
+    &own(SaturatedLiquidDensity),
+    &own(SaturatedVapourDensity),
+    &named(
+        "enhancement_factor_greenspan_1976",
+        EnhancementFactor { source: EnhancementSource::Greenspan1976 },
+    ),
+    &named("enhancement_factor_hardy_1998", EnhancementFactor { source: EnhancementSource::Hardy1998 }),
+    &named("enhancement_factor_buck_1996", EnhancementFactor { source: EnhancementSource::Buck1996 }),
+    &named("enhancement_factor_cipm_2007", EnhancementFactor { source: EnhancementSource::Cipm2007 }),
+    &own(VapourPressureInAir { source: EnhancementSource::Greenspan1976 }),
+    &own(SaturatedBrineHumidity { source: BrineSource::Crc }),
+    &named("brine_humidity_greenspan_1977", SaturatedBrineHumidity { source: BrineSource::Greenspan1977 }),
+    &own(SaturatedBrineVapourPressure { source: BrineSource::Crc }),
+    &named(
+        "brine_vapour_pressure_greenspan_1977",
+        SaturatedBrineVapourPressure { source: BrineSource::Greenspan1977 },
+    ),
+    &own(DiluteBrineVapourPressure),
+    &own(SaturatedBrineDensity),
+    &own(IdealMolarVolume),
+    &own(StationPressure),
+    &own(SeaLevelPressure),
+    &own(LowLevelStationPressure),
+    &own(LowLevelSeaLevelPressure),
+    &own(Gravity),
+    &own(Gravity1980),
+    &own(MercuryDensity),
+    &own(ColumnPressure),
+    &own(ColumnHeight),
+    &named("water_column_pressure", ColumnPressureAt { liquid: Liquid::Water }),
+    &named("mercury_column_pressure", ColumnPressureAt { liquid: Liquid::Mercury }),
+    &named("conventional_mm_of_water", ConventionalColumnPressure { column: ConventionalColumn::Water }),
+    &named("conventional_mm_of_mercury", ConventionalColumnPressure { column: ConventionalColumn::Mercury }),
+    &named("torr", ConventionalColumnPressure { column: ConventionalColumn::Torr }),
+    &named("mercury_barometer_brass_scale", MercuryBarometer { scale: Scale::Brass }),
+    &named("mercury_barometer_true_scale", MercuryBarometer { scale: Scale::True }),
+    &own(DryAmount { conventions: Conventions::EXACT }),
+    &own(DryAmountWithVapour { conventions: Conventions::EXACT }),
+    &own(ConcentrationFromVolumes),
+    &own(StockVolume),
+    &own(AssayedConcentration),
+    &own(ExpectedTitre),
+    &own(AdiabaticRise),
+    &own(MeanOxygenFraction),
 ];
 
 /// Finds a formula by its name.
@@ -124,8 +207,8 @@ pub static ALL: [&dyn AnyFormula; 13] = [
 /// # Errors
 /// `unknown_name`, with the nearest name that is known.
 pub fn find(name: &str) -> Result<&'static dyn AnyFormula> {
-    ALL.into_iter().find(|formula| formula.name() == name).ok_or_else(|| {
-        let names = ALL.map(AnyFormula::name);
+    ALL.iter().copied().find(|formula| formula.name() == name).ok_or_else(|| {
+        let names: Vec<&str> = ALL.iter().map(|formula| formula.name()).collect();
         let error = Error::new(Code::UnknownName, "formula").value(name).allowed(names.join(", "));
         match nearest(name, names) {
             Some(near) => error.advice(format!("did you mean {near}?")),
@@ -140,7 +223,7 @@ mod tests {
 
     #[test]
     fn every_formula_is_found_by_its_own_name_and_takes_its_number_of_inputs() {
-        for (index, formula) in ALL.into_iter().enumerate() {
+        for (index, formula) in ALL.iter().enumerate() {
             assert_eq!(find(formula.name()).unwrap().name(), formula.name());
             assert!(ALL.iter().skip(index + 1).all(|other| other.name() != formula.name()));
             let inputs = formula.inputs();

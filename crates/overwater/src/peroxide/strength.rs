@@ -7,7 +7,7 @@
 use crate::bounds::{self, Bound};
 use crate::gas::ideal;
 use crate::reference::constants::{
-    ICE_POINT_1954, MOLAR_GAS_2019, STANDARD_ATMOSPHERE_1954, STANDARD_PRESSURE_1982,
+    ICE_POINT_1954, MOLAR_GAS_2019, ROOM_MOLAR_VOLUME, STANDARD_ATMOSPHERE_1954, STANDARD_PRESSURE_1982,
 };
 use crate::reference::peroxide::MOLAR_MASS_2021;
 use crate::scalar::{Formula, Scalar, Symbol};
@@ -113,7 +113,7 @@ impl VolumeConvention {
         match *self {
             VolumeConvention::ZeroDegreesOneAtmosphere => at(0.0, STANDARD_ATMOSPHERE_1954.si()),
             VolumeConvention::ZeroDegreesHundredKilopascal => at(0.0, STANDARD_PRESSURE_1982.si()),
-            VolumeConvention::RoomTwentyFour => MolarVolume::new(24.0 * CUBIC_DECIMETRE_PER_MOLE.si),
+            VolumeConvention::RoomTwentyFour => MolarVolume::new(ROOM_MOLAR_VOLUME.si()),
             VolumeConvention::TwentyFiveDegreesOneAtmosphere => at(25.0, STANDARD_ATMOSPHERE_1954.si()),
             VolumeConvention::TwentyFiveDegreesHundredKilopascal => at(25.0, STANDARD_PRESSURE_1982.si()),
             VolumeConvention::Stated { molar_volume_dm3_per_mol } => {

@@ -98,6 +98,16 @@ pub static ICE_POINT_1954: Constant = certain(
     0.0,
 );
 
+/// Molar volume at room conditions as many school texts take it.
+pub static ROOM_MOLAR_VOLUME: Constant = constant(
+    "room_molar_volume",
+    "Vₘ(room)",
+    r"V_\mathrm{m,room}",
+    "molar volume at room conditions, school texts",
+    &units::CUBIC_DECIMETRE_PER_MOLE,
+    24.0,
+    &sources::COMMON_PRACTICE,
+);
 /// Share of air that is not oxygen, by amount of dry gas.
 pub static AIR_NOT_OXYGEN: Constant = constant(
     "air_not_oxygen",
@@ -128,16 +138,3 @@ pub static WATER_SURFACE_TENSION: Constant = constant(
     0.072_8,
     &sources::HANDBOOK_MEMORY,
 );
-
-/// Every constant of this file.
-pub static ALL: &[&Constant] = &[
-    &MOLAR_GAS_2019,
-    &MOLAR_GAS_CLASSROOM,
-    &STANDARD_GRAVITY_1901,
-    &STANDARD_ATMOSPHERE_1954,
-    &STANDARD_PRESSURE_1982,
-    &ICE_POINT_1954,
-    &AIR_NOT_OXYGEN,
-    &OXYGEN_VISCOSITY,
-    &WATER_SURFACE_TENSION,
-];

@@ -4,6 +4,7 @@ pub mod atmosphere;
 pub mod burns;
 pub mod constants;
 pub mod elements;
+pub mod glassware;
 pub mod peroxide;
 pub mod sources;
 pub mod water;

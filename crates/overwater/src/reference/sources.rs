@@ -29,6 +29,8 @@ macro_rules! undated {
 }
 
 undated! {
+    GLASSWARE = "ISO 648 and ISO 1042, class B: 25 cm3 pipette and 250 cm3 flask as printed in school practical notes, the others from memory";
+    DEFINITION = "follows from the definitions of its quantities";
     HANDBOOK_MEMORY = "handbook value, from memory";
     COMMON_PRACTICE = "common practice, no source";
     HYDROSTATICS = "hydrostatics: pressure of a liquid column is density x gravity x height";

@@ -1,0 +1,396 @@
+//! The register of data: every constant, coefficient and table of `reference/`.
+
+use super::{Entry, Kind, coefficients, constant, printed, table};
+use crate::reference::{
+    atmosphere, brine, burns, constants, earth, elements, enhancement, glassware, peroxide, sources, vapour,
+    water,
+};
+
+/// Every entry of `reference/`.
+pub(super) fn data() -> Vec<Entry> {
+    let mut entries: Vec<Entry> = CONSTANTS.iter().copied().map(constant).collect();
+    entries.extend(water::SATURATION_1992.iter().map(|coefficient| Entry {
+        kind: Kind::Coefficient,
+        range: "273.16 to 647.096 K".to_owned(),
+        ..constant(coefficient)
+    }));
+    entries.extend(of_water());
+    entries.extend(of_vapour());
+    entries.extend(of_pressure());
+    entries.extend(of_tables());
+    entries
+}
+
+static CONSTANTS: [&crate::scalar::Constant; 22] = [
+    &constants::MOLAR_GAS_2019,
+    &constants::MOLAR_GAS_CLASSROOM,
+    &constants::STANDARD_GRAVITY_1901,
+    &constants::STANDARD_ATMOSPHERE_1954,
+    &constants::STANDARD_PRESSURE_1982,
+    &constants::ICE_POINT_1954,
+    &constants::ROOM_MOLAR_VOLUME,
+    &constants::AIR_NOT_OXYGEN,
+    &constants::OXYGEN_VISCOSITY,
+    &constants::WATER_SURFACE_TENSION,
+    &water::CRITICAL_TEMPERATURE_1992,
+    &water::CRITICAL_PRESSURE_1992,
+    &water::WATER_MOLAR_MASS_2021,
+    &atmosphere::SEA_LEVEL_TEMPERATURE_1975,
+    &atmosphere::LAPSE_RATE_1975,
+    &atmosphere::PRESSURE_EXPONENT_1975,
+    &atmosphere::EARTH_RADIUS_1975,
+    &earth::BRASS_EXPANSION,
+    &earth::REDUCTION_WMO,
+    &peroxide::MOLAR_MASS_2021,
+    &peroxide::DECOMPOSITION_HEAT_1982,
+    &peroxide::SPECIFIC_HEAT,
+];
+
+fn of_water() -> Vec<Entry> {
+    let if97 = "273.15 to 647.096 K; start of the inverse only";
+    let sr1 = "273.16 to 647.096 K";
+    let sr6 = "253.15 to 383.15 K, 0.1 MPa";
+    let tanaka = "0 to 40 degC, 101.325 kPa";
+    [
+        coefficients(
+            "backward_saturation_1997",
+            "coefficient of the backward saturation equation",
+            &water::BACKWARD_SATURATION_1997,
+            &[""],
+            if97,
+            &sources::IAPWS_IF97,
+        ),
+        coefficients(
+            "density_1975",
+            "coefficient of Kell's numerator",
+            &water::DENSITY_1975,
+            &["kg/m3", "kg/(m3 degC)", "kg/(m3 degC2)", "kg/(m3 degC3)", "kg/(m3 degC4)", "kg/(m3 degC5)"],
+            "0 to 150 degC, 101.325 kPa",
+            &sources::KELL_1975,
+        ),
+        coefficients(
+            "density_1975_b",
+            "coefficient of Kell's denominator",
+            &[water::DENSITY_1975_B],
+            &["1/degC"],
+            "0 to 150 degC, 101.325 kPa",
+            &sources::KELL_1975,
+        ),
+        coefficients(
+            "critical_density_1992",
+            "critical density of water",
+            &[water::CRITICAL_DENSITY_1992],
+            &["kg/m3"],
+            sr1,
+            &sources::IAPWS_SR1_86_LIQUID,
+        ),
+        coefficients(
+            "saturated_liquid_1992",
+            "coefficient of the density of the saturated liquid",
+            &water::SATURATED_LIQUID_1992,
+            &[""],
+            sr1,
+            &sources::IAPWS_SR1_86_LIQUID,
+        ),
+        coefficients(
+            "saturated_vapour_1992",
+            "coefficient of the density of the saturated vapour",
+            &water::SATURATED_VAPOUR_1992,
+            &[""],
+            sr1,
+            &sources::IAPWS_SR1_86_VAPOUR,
+        ),
+        coefficients(
+            "volume_2008_reducing",
+            "gas constant of water, reducing temperature and pressure",
+            &water::VOLUME_2008_REDUCING,
+            &["J/(kg K)", "K", "Pa"],
+            sr6,
+            &sources::IAPWS_SR6_08,
+        ),
+        coefficients(
+            "volume_2008_poles",
+            "pole of the volume equation",
+            &water::VOLUME_2008_POLES,
+            &["K"],
+            sr6,
+            &sources::IAPWS_SR6_08,
+        ),
+        coefficients(
+            "volume_2008_a",
+            "coefficient a of the volume equation",
+            &water::VOLUME_2008_A,
+            &[""],
+            sr6,
+            &sources::IAPWS_SR6_08,
+        ),
+        coefficients(
+            "volume_2008_b",
+            "coefficient b of the volume equation",
+            &water::VOLUME_2008_B,
+            &[""],
+            sr6,
+            &sources::IAPWS_SR6_08,
+        ),
+        coefficients(
+            "density_2001",
+            "coefficient of Tanaka's density",
+            &water::DENSITY_2001,
+            &["degC", "degC", "degC2", "degC", "kg/m3"],
+            tanaka,
+            &sources::TANAKA_2001,
+        ),
+        coefficients(
+            "dissolved_air_2001",
+            "what dissolved air adds to the density",
+            &water::DISSOLVED_AIR_2001,
+            &["kg/m3", "kg/(m3 degC)"],
+            "0 to 25 degC",
+            &sources::TANAKA_2001,
+        ),
+        coefficients(
+            "compressibility_2001",
+            "coefficient of the compressibility",
+            &water::COMPRESSIBILITY_2001,
+            &["1/Pa", "1/(Pa degC)", "1/(Pa degC2)"],
+            tanaka,
+            &sources::TANAKA_2001,
+        ),
+    ]
+    .concat()
+}
+
+fn of_vapour() -> Vec<Entry> {
+    let [greenspan_a, greenspan_b] = enhancement::GREENSPAN_1976;
+    let [hardy_a, hardy_b] = enhancement::HARDY_1998;
+    let powers = ["", "1/degC", "1/degC2", "1/degC3"];
+    let sublimation: Vec<f64> = vapour::SUBLIMATION_2008.iter().flat_map(|(a, b)| [*a, *b]).collect();
+    [
+        coefficients(
+            "hyland_wexler_1983",
+            "coefficient of the vapour pressure",
+            &vapour::HYLAND_WEXLER_1983,
+            &["K", "", "1/K", "1/K2", "1/K3", ""],
+            "0 to 200 degC",
+            &sources::HYLAND_WEXLER_1983,
+        ),
+        coefficients(
+            "buck_1981",
+            "coefficient of the vapour pressure",
+            &vapour::BUCK_1981,
+            &["Pa", "", "degC"],
+            "0 to 50 degC",
+            &sources::BUCK_1981,
+        ),
+        coefficients(
+            "buck_1996",
+            "coefficient of the vapour pressure",
+            &vapour::BUCK_1996,
+            &["Pa", "", "degC", "degC"],
+            "0 to 60 degC",
+            &sources::BUCK_1996,
+        ),
+        coefficients(
+            "magnus_wmo_2008",
+            "coefficient of the vapour pressure",
+            &vapour::MAGNUS_WMO_2008,
+            &["Pa", "", "degC"],
+            "0 to 50 degC",
+            &sources::MAGNUS_WMO,
+        ),
+        coefficients(
+            "antoine",
+            "coefficient of the vapour pressure",
+            &vapour::ANTOINE,
+            &["", "degC", "degC"],
+            "1 to 100 degC",
+            &sources::ANTOINE,
+        ),
+        coefficients(
+            "cipm_2007",
+            "coefficient of the vapour pressure",
+            &vapour::CIPM_2007,
+            &["1/K2", "1/K", "", "K"],
+            "0 to 30 degC",
+            &sources::CIPM_2007,
+        ),
+        coefficients(
+            "triple_point_2008",
+            "triple point of water",
+            &vapour::TRIPLE_POINT_2008,
+            &["K", "Pa"],
+            "",
+            &sources::IAPWS_R14_08,
+        ),
+        coefficients(
+            "sublimation_2008",
+            "coefficient and power of the sublimation pressure",
+            &sublimation,
+            &[""],
+            "50 to 273.16 K",
+            &sources::IAPWS_R14_08,
+        ),
+        coefficients(
+            "enhancement_greenspan_1976_a",
+            "coefficient A of the enhancement factor",
+            &greenspan_a,
+            &powers,
+            "0 to 100 degC",
+            &sources::GREENSPAN_1976,
+        ),
+        coefficients(
+            "enhancement_greenspan_1976_b",
+            "coefficient B of the enhancement factor",
+            &greenspan_b,
+            &powers,
+            "0 to 100 degC",
+            &sources::GREENSPAN_1976,
+        ),
+        coefficients(
+            "enhancement_hardy_1998_a",
+            "coefficient A of the enhancement factor",
+            &hardy_a,
+            &powers,
+            "0 to 100 degC",
+            &sources::HARDY_1998,
+        ),
+        coefficients(
+            "enhancement_hardy_1998_b",
+            "coefficient B of the enhancement factor",
+            &hardy_b,
+            &powers,
+            "0 to 100 degC",
+            &sources::HARDY_1998,
+        ),
+        coefficients(
+            "enhancement_buck_1996",
+            "coefficient of the enhancement factor",
+            &enhancement::BUCK_1996,
+            &["", "1/hPa", "1/(hPa degC2)"],
+            "",
+            &sources::BUCK_1996,
+        ),
+        coefficients(
+            "enhancement_cipm_2007",
+            "coefficient of the enhancement factor",
+            &enhancement::CIPM_2007,
+            &["", "1/Pa", "1/degC2"],
+            "5 to 30 degC, 60 to 110 kPa",
+            &sources::CIPM_2007,
+        ),
+        coefficients(
+            "brine_saturated_crc",
+            "coefficient of the humidity over saturated brine",
+            &brine::SATURATED_CRC,
+            &["%", "K"],
+            "10 to 40 degC",
+            &sources::CRC_BRINE,
+        ),
+        coefficients(
+            "brine_saturated_greenspan_1977",
+            "coefficient of the humidity over saturated brine",
+            &brine::SATURATED_GREENSPAN_1977,
+            &["%", "%/degC", "%/degC2", "%/degC3"],
+            "0 to 80 degC",
+            &sources::GREENSPAN_1977,
+        ),
+    ]
+    .concat()
+}
+
+fn of_pressure() -> Vec<Entry> {
+    let wgs = |id, name, value: f64, unit| coefficients(id, name, &[value], &[unit], "", &sources::WGS_84);
+    [
+        wgs("equatorial_gravity_1984", "gravity at the equator", earth::EQUATORIAL_GRAVITY_1984, "m/s2"),
+        wgs("gravity_1984_k", "constant k of the gravity formula", earth::GRAVITY_1984_K, ""),
+        wgs("eccentricity_squared_1984", "square of the eccentricity", earth::ECCENTRICITY_SQUARED_1984, ""),
+        wgs("semi_major_axis_1984", "semi-major axis of the Earth", earth::SEMI_MAJOR_AXIS_1984, "m"),
+        wgs("flattening_1984", "flattening of the Earth", earth::FLATTENING_1984, ""),
+        wgs("gravity_1984_m", "constant m of the gravity formula", earth::GRAVITY_1984_M, ""),
+        coefficients(
+            "gravity_1980",
+            "coefficient of the gravity formula of 1980",
+            &earth::GRAVITY_1980,
+            &["m/s2", "", ""],
+            "",
+            &sources::IGF_1980,
+        ),
+        coefficients(
+            "mercury_1994",
+            "density of mercury at 20 degC and its expansion",
+            &earth::MERCURY_1994,
+            &["kg/m3", "1/degC", "1/degC2"],
+            "0 to 100 degC",
+            &sources::SOMMER_1994,
+        ),
+        coefficients(
+            "conventional_mercury",
+            "density of the conventional mercury",
+            &[earth::CONVENTIONAL_MERCURY],
+            &["kg/m3"],
+            "",
+            &sources::DEFINITION,
+        ),
+        coefficients(
+            "vapour_term_wmo",
+            "what vapour adds to the temperature of the air column",
+            &[earth::VAPOUR_TERM_WMO],
+            &["K/hPa"],
+            "stations below 750 m",
+            &sources::WMO_8,
+        ),
+    ]
+    .concat()
+}
+
+fn of_tables() -> Vec<Entry> {
+    let glass = |id, name: &str, pieces: &[glassware::Glass]| {
+        let pieces: Vec<String> =
+            pieces.iter().map(|(volume, tolerance)| format!("{volume} ± {tolerance}")).collect();
+        table(id, format!("{name}: {}", pieces.join(", ")), "cm3", String::new(), &sources::GLASSWARE)
+    };
+    vec![
+        glass("pipettes", "one-mark pipettes of class B", &glassware::PIPETTES),
+        glass("flasks", "volumetric flasks of class B", &glassware::FLASKS),
+        glass("aliquots", "aliquots for a titration", &glassware::ALIQUOTS),
+        table(
+            "titre_tolerance",
+            format!("tolerance of a titre, two readings of 0.05: {}", glassware::TITRE_TOLERANCE_CM3),
+            "cm3",
+            String::new(),
+            &sources::GLASSWARE,
+        ),
+        table(
+            "standard_atomic_weights_2024",
+            format!(
+                "standard atomic weights (interval or value with uncertainty, abridged, conventional), {} elements",
+                elements::STANDARD_ATOMIC_WEIGHTS_2024.len()
+            ),
+            "",
+            String::new(),
+            &sources::CIAAW_2021,
+        ),
+        printed("crc_1992", "vapour pressure of water", &vapour::CRC_1992),
+        printed("openstax_2019", "vapour pressure of water", &vapour::OPENSTAX_2019),
+        printed("brine_saturated_density", "density of saturated brine", &brine::SATURATED_DENSITY),
+        table(
+            "enhancement_at_20_degrees",
+            format!("enhancement in single gases, {} gases", enhancement::AT_20_DEGREES.len()),
+            "",
+            "20 degC, 101.325 kPa".to_owned(),
+            &sources::CROSS_VIRIALS_MEMORY,
+        ),
+        table(
+            "burns",
+            format!(
+                "samples burned in a jar: products, usual masses, oxygen wanted, {} samples; a splint relights with \
+                 certainty from {} oxygen",
+                burns::BURNS.len(),
+                burns::SPLINT_FRACTION
+            ),
+            "",
+            String::new(),
+            &sources::COMMON_PRACTICE,
+        ),
+    ]
+}
