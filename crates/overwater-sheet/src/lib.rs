@@ -5,9 +5,13 @@
 
 mod layout;
 mod page;
+mod reduction;
 mod terminal;
 mod typeset;
+mod working;
 
 pub use page::page;
+pub use reduction::results;
 pub use terminal::terminal;
 pub use typeset::typeset;
+pub use working::{WorkingFormat, working};

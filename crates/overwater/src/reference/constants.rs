@@ -129,6 +129,37 @@ pub static WATER_SURFACE_TENSION: Constant = constant(
     &sources::HANDBOOK_MEMORY,
 );
 
+/// Molar mass of water: 2 x 1.0080 + 15.999, abridged standard atomic weights.
+pub static WATER_MOLAR_MASS_2021: Constant = constant(
+    "water_molar_mass_2021",
+    "M(H₂O)",
+    r"M_\mathrm{H_2O}",
+    "molar mass of water",
+    &units::GRAM_PER_MOLE,
+    2.0 * 1.008_0 + 15.999,
+    &sources::CIAAW_2021,
+);
+/// Molar mass of dry air in the standard atmosphere.
+pub static AIR_MOLAR_MASS_1975: Constant = constant(
+    "air_molar_mass_1975",
+    "M(air)",
+    r"M_\mathrm{air}",
+    "molar mass of dry air",
+    &units::GRAM_PER_MOLE,
+    28.964_420,
+    &sources::ISO_2533,
+);
+/// Density of mercury that the conventional millimetre of mercury goes by, at 0 degC.
+pub static MERCURY_DENSITY: Constant = constant(
+    "mercury_density",
+    "ρ(Hg)",
+    r"\rho_\mathrm{Hg}",
+    "density of mercury at 0 degC, conventional",
+    &units::KILOGRAM_PER_CUBIC_METRE,
+    13_595.1,
+    &sources::HANDBOOK_MEMORY,
+);
+
 /// Every constant of this file.
 pub static ALL: &[&Constant] = &[
     &MOLAR_GAS_2019,
@@ -140,4 +171,7 @@ pub static ALL: &[&Constant] = &[
     &AIR_NOT_OXYGEN,
     &OXYGEN_VISCOSITY,
     &WATER_SURFACE_TENSION,
+    &WATER_MOLAR_MASS_2021,
+    &AIR_MOLAR_MASS_1975,
+    &MERCURY_DENSITY,
 ];

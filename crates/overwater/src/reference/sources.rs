@@ -39,4 +39,9 @@ sources! {
     POISEUILLE = 1840, "Hagen-Poiseuille equation for laminar flow in a round tube";
     LAPLACE = 1806, "Young-Laplace equation for a sphere with one surface";
     GEOMETRY = 1, "volume of a cylinder";
+    RATE_DEFINITION = 1850, "definition of the mean rate: change divided by time";
+    FIRST_ORDER = 1850, "first-order decay: with the share X gone, mean rate / initial rate = X / (-ln(1 - X))";
+    COMBINING_VOLUMES = 1811, "combining volumes: equal volumes of gases at one temperature and pressure hold equal amounts";
+    GRAHAM = 1846, "Graham's law of effusion: times are as the square roots of the molar masses";
+    ARCHIMEDES = 1687, "buoyancy: a body weighs less by the weight of the air that it displaces";
 }
