@@ -84,7 +84,7 @@ symbols! {
     ROOM_VOLUME = "room_volume", "V(room)", r"V_\mathrm{room}", "volume of the room", CUBIC_METRE, None;
     AIR_CHANGES = "air_changes", "N", "N", "air changes per hour", PER_HOUR, None;
     RELATIVE_SATURATION = "relative_saturation", "φ", r"\varphi", "relative saturation of the gas with water vapour", ONE, None;
-    MASS_LOSS = "mass_loss", "Δm", r"\Delta m", "loss of mass", GRAM, Some(&sources::CONSERVATION);
+    MASS_LOSS = "mass_loss", "Δm", r"\Delta m", "loss of mass", GRAM, Some(&sources::CONSERVATION_OF_MASS);
     MASS_BEFORE = "mass_before", "m₁", "m_1", "mass before", GRAM, None;
     MASS_AFTER = "mass_after", "m₂", "m_2", "mass after", GRAM, None;
     GAS_MOLAR_MASS = "gas_molar_mass", "M(gas)", r"M_\mathrm{gas}", "molar mass of the gas", GRAM_PER_MOLE, Some(&sources::CIAAW_2021);
@@ -93,22 +93,22 @@ symbols! {
     REAGENT_MOLAR_MASS = "reagent_molar_mass", "M(reagent)", r"M_\mathrm{reagent}", "molar mass of the reagent", GRAM_PER_MOLE, Some(&sources::CIAAW_2021);
     REAGENT_CONCENTRATION = "reagent_concentration", "c(reagent)", r"c_\mathrm{reagent}", "concentration of the reagent", MOLE_PER_CUBIC_DECIMETRE, None;
     REAGENT_VOLUME = "reagent_volume", "V(reagent)", r"V_\mathrm{reagent}", "volume of the reagent's solution", CUBIC_CENTIMETRE, None;
-    REAGENT_AMOUNT = "reagent_amount", "n(reagent)", r"n_\mathrm{reagent}", "amount of the reagent", MILLIMOLE, Some(&sources::CONSERVATION);
+    REAGENT_AMOUNT = "reagent_amount", "n(reagent)", r"n_\mathrm{reagent}", "amount of the reagent", MILLIMOLE, Some(&sources::STOICHIOMETRY);
     MOLE_RATIO = "mole_ratio", "r", "r", "moles of gas for each mole of the reagent", ONE, None;
-    EXPECTED_AMOUNT = "expected_amount", "n(expected)", r"n_\mathrm{expected}", "amount of gas that the reagent can give", MILLIMOLE, Some(&sources::CONSERVATION);
-    YIELD = "yield", "Y", "Y", "yield", PERCENT, Some(&sources::CONSERVATION);
+    EXPECTED_AMOUNT = "expected_amount", "n(expected)", r"n_\mathrm{expected}", "amount of gas that the reagent can give", MILLIMOLE, Some(&sources::STOICHIOMETRY);
+    YIELD = "yield", "Y", "Y", "yield", PERCENT, Some(&sources::STOICHIOMETRY);
     REFERENCE_TEMPERATURE = "reference_temperature", "t(ref)", r"t_\mathrm{ref}", "reference temperature", DEGREE_CELSIUS, None;
     REFERENCE_PRESSURE = "reference_pressure", "p(ref)", r"p_\mathrm{ref}", "reference pressure", KILOPASCAL, None;
     STATED_MOLAR_VOLUME = "stated_molar_volume", "Vₘ(stated)", r"V_\mathrm{m,stated}", "molar volume that is gone by", CUBIC_DECIMETRE_PER_MOLE, None;
     REFERENCE_VOLUME = "reference_volume", "V(ref)", r"V_\mathrm{ref}", "volume of the dry gas at the reference conditions", CUBIC_CENTIMETRE, Some(&sources::IDEAL_GAS);
-    MEASURED_MOLAR_VOLUME = "measured_molar_volume", "Vₘ(measured)", r"V_\mathrm{m,measured}", "molar volume measured", CUBIC_DECIMETRE_PER_MOLE, Some(&sources::CONSERVATION);
+    MEASURED_MOLAR_VOLUME = "measured_molar_volume", "Vₘ(measured)", r"V_\mathrm{m,measured}", "molar volume measured", CUBIC_DECIMETRE_PER_MOLE, Some(&sources::STOICHIOMETRY);
     MOLAR_MASS = "molar_mass", "M", "M", "molar mass measured", GRAM_PER_MOLE, Some(&sources::IDEAL_GAS);
-    PURITY = "purity", "w", "w", "purity by mass", PERCENT, Some(&sources::CONSERVATION);
+    PURITY = "purity", "w", "w", "purity by mass", PERCENT, Some(&sources::STOICHIOMETRY);
     ACID_CONCENTRATION = "acid_concentration", "c(acid)", r"c_\mathrm{acid}", "concentration of the acid", MOLE_PER_CUBIC_DECIMETRE, None;
     ACID_VOLUME = "acid_volume", "V(acid)", r"V_\mathrm{acid}", "volume of the acid", CUBIC_CENTIMETRE, None;
     ALKALI_CONCENTRATION = "alkali_concentration", "c(alkali)", r"c_\mathrm{alkali}", "concentration of the alkali", MOLE_PER_CUBIC_DECIMETRE, None;
-    ACID_AMOUNT = "acid_amount", "n(acid)", r"n_\mathrm{acid}", "acid at the start, as hydrogen ions", MILLIMOLE, Some(&sources::CONSERVATION);
-    ACID_LEFT = "acid_left", "n(left)", r"n_\mathrm{left}", "acid that is left, as hydrogen ions", MILLIMOLE, Some(&sources::CONSERVATION);
+    ACID_AMOUNT = "acid_amount", "n(acid)", r"n_\mathrm{acid}", "acid at the start, as hydrogen ions", MILLIMOLE, Some(&sources::STOICHIOMETRY);
+    ACID_LEFT = "acid_left", "n(left)", r"n_\mathrm{left}", "acid that is left, as hydrogen ions", MILLIMOLE, Some(&sources::STOICHIOMETRY);
     ELAPSED_TIME = "elapsed_time", "t(time)", r"t_\mathrm{time}", "time", SECOND, None;
     RECIPROCAL_TIME = "reciprocal_time", "1/t", "1/t", "reciprocal of the time", PER_SECOND, Some(&sources::RATE_DEFINITION);
     MEAN_RATE = "mean_rate", "V/t", "V/t", "mean rate up to this volume", CUBIC_CENTIMETRE_PER_SECOND, Some(&sources::RATE_DEFINITION);
@@ -129,7 +129,7 @@ symbols! {
     MASS_WITH_AIR = "mass_with_air", "m(with air)", r"m_\mathrm{with\,air}", "mass of the vessel with air, or collapsed", GRAM, None;
     DISPLACED_AIR = "displaced_air", "m(air)", r"m_\mathrm{air}", "mass of the air that the gas stands in for", GRAM, Some(&sources::IDEAL_GAS);
     GAS_MASS = "gas_mass", "m(gas)", r"m_\mathrm{gas}", "mass of the gas", GRAM, Some(&sources::ARCHIMEDES);
-    GAS_DENSITY = "gas_density", "ρ(gas)", r"\rho_\mathrm{gas}", "density of the gas", GRAM_PER_CUBIC_DECIMETRE, Some(&sources::CONSERVATION);
+    GAS_DENSITY = "gas_density", "ρ(gas)", r"\rho_\mathrm{gas}", "density of the gas", GRAM_PER_CUBIC_DECIMETRE, Some(&sources::CONSERVATION_OF_MASS);
 }
 
 #[cfg(test)]

@@ -44,4 +44,6 @@ sources! {
     COMBINING_VOLUMES = 1811, "combining volumes: equal volumes of gases at one temperature and pressure hold equal amounts";
     GRAHAM = 1846, "Graham's law of effusion: times are as the square roots of the molar masses";
     ARCHIMEDES = 1687, "buoyancy: a body weighs less by the weight of the air that it displaces";
+    STOICHIOMETRY = 1792, "stoichiometry: amounts react in the numbers of the balanced equation";
+    CONSERVATION_OF_MASS = 1789, "conservation of mass";
 }
