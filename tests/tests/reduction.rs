@@ -6,12 +6,12 @@ use overwater::conventions::Conventions;
 use overwater::gas::collected::DryAmount;
 use overwater::readings::reduction::{Chain, Collector, Correction, Corrections};
 use overwater::readings::{Experiment, Outcome, Practical, Quantity, Reference, Row, WaterAfterBurning};
-use overwater::scalar::{Formula, Notation, Sensitivities, Symbol};
+use overwater::scalar::{Formula, Marked, Notation, Script, Sensitivities, Symbol};
 use overwater::symbols;
 use overwater_exchange::reduction::answer::ReductionAnswer;
 use overwater_exchange::reduction::{reduce, reduce_table};
 use overwater_exchange::{reduction_from_json, reduction_from_toml};
-use overwater_testkit::compare::{Tolerance, assert_close, assert_prints};
+use overwater_testkit::compare::{Tolerance, assert_close, assert_prints, assert_same_bits};
 use proptest::prelude::*;
 
 const ATMOSPHERE: f64 = 101.325;
@@ -398,6 +398,57 @@ fn the_chain_is_the_formula_of_the_columns() {
         let solution = experiment.working(&row(&readings)).unwrap();
         let last = solution.steps(Notation::Text).pop().unwrap();
         assert_eq!((last.symbol.id, last.value.to_bits()), ("amount", by_formula.to_bits()));
+    }
+}
+
+/// A plain number, a worked solution, a derivative and a marking go through the same operations.
+#[test]
+fn every_practical_agrees_with_itself_in_every_reading() {
+    let all = Quantity::ALL.iter().fold(Row::new(), |row, quantity| {
+        let value = match quantity {
+            Quantity::Volume => 80.0,
+            Quantity::Temperature | Quantity::ReferenceTemperature => 20.0,
+            Quantity::Pressure | Quantity::SeaLevelPressure | Quantity::ReferencePressure => 101.3,
+            Quantity::Altitude => 100.0,
+            Quantity::InsideMinusOutside => 30.0,
+            Quantity::VapourPressure => 2.3,
+            Quantity::RelativeSaturation => 0.5,
+            Quantity::MassBefore | Quantity::MassFilled => 12.5,
+            Quantity::MassAfter | Quantity::MassWithAir => 12.3,
+            Quantity::MassLoss => 0.2,
+            Quantity::FinalVolume => 100.0,
+            Quantity::MixedGas => 60.0,
+            Quantity::BurntGas => 35.0,
+            Quantity::StatedMolarVolume => 24.0,
+            Quantity::WashedGas => 15.0,
+            Quantity::AcidConcentration => 3.0,
+            Quantity::AlkaliConcentration => 1.0,
+            _ => 10.0,
+        };
+        row.with(*quantity, value)
+    });
+    for practical in Practical::ALL {
+        for collector in
+            [Collector::OverWater, Collector::OverMercury, Collector::Syringe, Collector::MassLoss]
+        {
+            let chain = Chain { collector, ..Chain::default() };
+            let experiment = Experiment { chain, practical, reference: Reference::Conditions };
+            let plain = experiment.results(&all).unwrap();
+            let script = Script::new();
+            let marked = experiment.evaluate(&all.map(|_, value| Marked::input(&script, value))).unwrap();
+            let duals =
+                experiment.evaluate(&all.map(|_, value| Sensitivities::<1>::input(value, 0))).unwrap();
+            assert!(!plain.results.is_empty());
+            for (index, (symbol, value)) in plain.results.iter().enumerate() {
+                let place = format!("{} {} {collector:?}", practical.name(), symbol.id);
+                assert_same_bits(&place, marked.results[index].1.value(), *value);
+                assert_same_bits(&place, duals.results[index].1.value(), *value);
+            }
+            let solution = experiment.working(&all).unwrap();
+            let steps = solution.steps(Notation::Text);
+            let worked = steps.iter().rev().find(|step| step.symbol.id == plain.results[0].0.id).unwrap();
+            assert_same_bits(practical.name(), worked.value, plain.results[0].1);
+        }
     }
 }
 

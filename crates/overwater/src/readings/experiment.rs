@@ -103,8 +103,8 @@ impl Experiment {
                     washed: Volume::new(enter(Quantity::WashedGas)?),
                 };
                 let [carbon, hydrogen, left] = composition(&volumes, water);
-                give(&symbols::CARBON_NUMBER, carbon);
-                give(&symbols::HYDROGEN_NUMBER, hydrogen);
+                give(&symbols::CARBON_NUMBER, carbon.within(0.0, f64::MAX));
+                give(&symbols::HYDROGEN_NUMBER, hydrogen.within(0.0, f64::MAX));
                 give(&symbols::OXYGEN_LEFT, left);
             }
             Practical::Effusion => {
@@ -283,7 +283,7 @@ impl Experiment {
             return Error::new(Code::Contradiction, Quantity::MassAfter.name())
                 .value(format!("{} g", at(Quantity::MassAfter)))
                 .allowed(format!("less than mass_before_g = {} g", at(Quantity::MassBefore)))
-                .advice("are the two masses exchanged?");
+                .advice("nothing has been lost: are the two masses exchanged?");
         }
         match self.practical {
             Practical::CarbonateBackTitration => Error::new(Code::Contradiction, Quantity::Titre.name())
@@ -298,7 +298,11 @@ impl Experiment {
                 .value(format!("{} g", at(Quantity::MassFilled)))
                 .allowed("a gas with a mass above 0")
                 .advice("are the two masses exchanged?"),
-            Practical::Effusion | Practical::Eudiometry(_) => {
+            Practical::Eudiometry(_) => Error::new(Code::Contradiction, Quantity::BurntGas.name())
+                .value(format!("{} cm3", at(Quantity::BurntGas)))
+                .allowed("volumes that leave carbon and hydrogen numbers of 0 or more")
+                .advice("are the volumes in their right columns, and is the water liquid or a gas as said?"),
+            Practical::Effusion => {
                 Error::new(Code::Contradiction, symbol.id).advice("these readings together have no result")
             }
             _ => {

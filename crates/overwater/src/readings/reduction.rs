@@ -233,7 +233,10 @@ pub fn carried_mass<S: Scalar>(
     MolarWeight::new(molar_mass.si() + water).checkpoint(&symbols::CARRIED_MASS)
 }
 
-/// The loss of mass as read, or the difference of two masses.
+/// The loss of mass as read, or the difference of two masses; NaN where nothing was lost.
+///
+/// # Errors
+/// `missing` where neither is given.
 #[inline(always)]
 pub fn mass_loss<S: Scalar>(row: &Row<S>) -> Result<Mass<S>> {
     if let Some(loss) = row.get(Quantity::MassLoss) {
@@ -244,5 +247,6 @@ pub fn mass_loss<S: Scalar>(row: &Row<S>) -> Result<Mass<S>> {
         return Ok(Mass::new(S::number(f64::NAN)));
     };
     let before = Mass::new(before.enter(&symbols::MASS_BEFORE));
-    Ok((before - Mass::new(after.enter(&symbols::MASS_AFTER))).checkpoint(&symbols::MASS_LOSS))
+    let loss = (before - Mass::new(after.enter(&symbols::MASS_AFTER))).checkpoint(&symbols::MASS_LOSS);
+    Ok(Mass::new(loss.si().within(f64::MIN_POSITIVE, f64::MAX)))
 }
