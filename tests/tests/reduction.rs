@@ -418,7 +418,7 @@ fn every_practical_agrees_with_itself_in_every_reading() {
             Quantity::MassLoss => 0.2,
             Quantity::FinalVolume => 100.0,
             Quantity::MixedGas => 60.0,
-            Quantity::BurntGas => 35.0,
+            Quantity::BurntGas => 50.0,
             Quantity::StatedMolarVolume => 24.0,
             Quantity::WashedGas => 15.0,
             Quantity::AcidConcentration => 3.0,

@@ -56,6 +56,34 @@ fn finite(text: &str, value: f64) -> Result<f64, Error> {
         .advice("leave the row out, or give the number that was read"))
 }
 
+/// A plain decimal, as in `-20.5`, of at most 15 digits; nothing for everything else. Its digits as a whole number and the
+/// power of ten are both held exactly, so that the one division rounds correctly and gives what a full parser gives.
+pub(crate) fn plain(text: &[u8]) -> Option<f64> {
+    const TENS: [f64; 16] =
+        [1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15];
+    let (negative, digits) = match text.strip_prefix(b"-") {
+        Some(rest) => (true, rest),
+        None => (false, text),
+    };
+    let (mut whole, mut places, mut point, mut count) = (0_u64, 0_usize, false, 0_u32);
+    for byte in digits {
+        match byte {
+            b'0'..=b'9' if count < 15 => {
+                whole = whole * 10 + u64::from(byte - b'0');
+                count += 1;
+                places += usize::from(point);
+            }
+            b'.' if !point => point = true,
+            _ => return None,
+        }
+    }
+    if count == 0 {
+        return None;
+    }
+    let value = whole as f64 / TENS.get(places)?;
+    Some(if negative { -value } else { value })
+}
+
 /// Whether the comma in a text can only be a decimal sign: not one to three digits, a comma, and three digits.
 pub(crate) fn shows_comma(text: &str) -> bool {
     let text = text.trim().trim_start_matches(['-', '+']);
@@ -69,6 +97,27 @@ pub(crate) fn shows_comma(text: &str) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn a_plain_decimal_is_what_the_full_parser_makes_of_it(text in "-?[0-9]{0,9}[.]?[0-9]{0,9}") {
+            if let Some(value) = plain(text.as_bytes()) {
+                prop_assert_eq!(value.to_bits(), text.parse::<f64>().unwrap().to_bits(), "{}", text);
+            } else {
+                let digits = text.bytes().filter(u8::is_ascii_digit).count();
+                prop_assert!(digits == 0 || digits > 15, "{}", text);
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_no_plain_decimal_is_left_to_the_full_parser() {
+        assert_eq!(plain(b"-20.5"), Some(-20.5));
+        for text in ["", "-", ".", "1e3", " 1", "+1", "nan", "1,5", "1.2.3"] {
+            assert_eq!(plain(text.as_bytes()), None, "{text}");
+        }
+    }
 
     #[test]
     fn a_decimal_comma_is_read_where_it_can_be_nothing_else() {

@@ -113,7 +113,7 @@ pub fn reduce_table(
                 row.set(*quantity, values.get(index).copied());
             }
             let row = match batch.bad.get_mut(index).and_then(Option::take) {
-                Some(bad) => Err(Box::new(bad)),
+                Some(bad) => Err(bad),
                 None => Ok(row),
             };
             let label = batch.labels.get_mut(index).and_then(Option::take);

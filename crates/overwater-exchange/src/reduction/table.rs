@@ -7,7 +7,7 @@ use overwater::units::Unit;
 use overwater::{Code, Error};
 
 use super::columns::{Column, column, school};
-use super::number::{number, shows_comma};
+use super::number::{number, plain, shows_comma};
 use super::prepared::Prepared;
 use super::request::DecimalRequest;
 use crate::Refusal;
@@ -31,7 +31,7 @@ pub(crate) struct Batch {
     pub(crate) columns: Vec<Vec<f64>>,
     pub(crate) labels: Vec<Option<String>>,
     pub(crate) lines: Vec<u64>,
-    pub(crate) bad: Vec<Option<BadCell>>,
+    pub(crate) bad: Vec<Option<Box<BadCell>>>,
 }
 
 impl Batch {
@@ -171,9 +171,9 @@ impl<R: Read> Table<R> {
         if !self.told {
             return self.first(batch);
         }
-        let mut record = csv::StringRecord::new();
+        let mut record = csv::ByteRecord::new();
         while batch.len() < BATCH
-            && self.reader.read_record(&mut record).map_err(|error| unreadable(&error))?
+            && self.reader.read_byte_record(&mut record).map_err(|error| unreadable(&error))?
         {
             self.row(&record, batch);
         }
@@ -183,14 +183,16 @@ impl<R: Read> Table<R> {
     /// The first rows are looked through for a decimal comma before any of them is read.
     fn first(&mut self, batch: &mut Batch) -> Result<(), Error> {
         let mut records = Vec::new();
-        let mut record = csv::StringRecord::new();
+        let mut record = csv::ByteRecord::new();
         while records.len() < BATCH
-            && self.reader.read_record(&mut record).map_err(|error| unreadable(&error))?
+            && self.reader.read_byte_record(&mut record).map_err(|error| unreadable(&error))?
         {
             records.push(record.clone());
         }
         let comma = records.iter().any(|record| {
-            self.readings.iter().any(|reading| record.get(reading.place).is_some_and(shows_comma))
+            self.readings.iter().any(|reading| {
+                record.get(reading.place).and_then(|cell| str::from_utf8(cell).ok()).is_some_and(shows_comma)
+            })
         });
         if comma {
             self.decimal = Some(DecimalRequest::Comma);
@@ -203,31 +205,43 @@ impl<R: Read> Table<R> {
         Ok(())
     }
 
-    fn row(&self, record: &csv::StringRecord, batch: &mut Batch) {
+    fn row(&self, record: &csv::ByteRecord, batch: &mut Batch) {
         let line = record.position().map_or(0, csv::Position::line);
-        let mut bad = (record.len() != self.width).then(|| BadCell {
-            column: "all columns".to_owned(),
-            error: Error::new(Code::Syntax, "")
-                .value(format!("{} cells", record.len()))
-                .allowed(format!("{} cells, as many as the header has", self.width))
-                .advice(match self.separator {
-                    b',' => "where decimals have a comma, separate the cells by semicolons",
-                    _ => "separate the cells as in the header",
-                }),
+        let mut bad = (record.len() != self.width).then(|| {
+            Box::new(BadCell {
+                column: "all columns".to_owned(),
+                error: Error::new(Code::Syntax, "")
+                    .value(format!("{} cells", record.len()))
+                    .allowed(format!("{} cells, as many as the header has", self.width))
+                    .advice(match self.separator {
+                        b',' => "where decimals have a comma, separate the cells by semicolons",
+                        _ => "separate the cells as in the header",
+                    }),
+            })
         });
         for (reading, values) in self.readings.iter().zip(&mut batch.columns) {
-            let text = record.get(reading.place).unwrap_or_default();
-            let value = match number(text, self.decimal) {
+            let cell = record.get(reading.place).unwrap_or_default();
+            let quick = if self.decimal == Some(DecimalRequest::Comma) { None } else { plain(cell) };
+            let read = match quick {
+                Some(value) => Ok(value),
+                None => match str::from_utf8(cell) {
+                    Ok(text) => number(text, self.decimal),
+                    Err(_) => Err(Error::new(Code::Syntax, "").advice("save the table as UTF-8 text")),
+                },
+            };
+            let value = match read {
                 Ok(value) => school(reading.quantity, &reading.unit, value),
                 Err(error) => {
-                    bad.get_or_insert_with(|| BadCell { column: reading.name.clone(), error });
+                    bad.get_or_insert_with(|| Box::new(BadCell { column: reading.name.clone(), error }));
                     f64::NAN
                 }
             };
             values.push(value);
         }
-        let label = self.label.and_then(|place| record.get(place)).map(|text| text.trim().to_owned());
-        batch.labels.push(label);
+        if let Some(place) = self.label {
+            let text = record.get(place).unwrap_or_default();
+            batch.labels.push(Some(String::from_utf8_lossy(text).trim().to_owned()));
+        }
         batch.lines.push(line);
         batch.bad.push(bad);
     }
