@@ -6,6 +6,7 @@ mod calculate;
 mod chemistry;
 mod files;
 mod plan;
+mod reduce;
 mod sources;
 
 use std::path::PathBuf;
@@ -38,6 +39,31 @@ enum Command {
         /// Print the whole answer as JSON instead of the sheet.
         #[arg(long)]
         json: bool,
+    },
+    /// From readings to results: amount of dry gas, volume at stated conditions, yield, molar mass, with the size of each
+    /// correction.
+    Reduce {
+        /// The readings: a table whose column names end in their units, or TOML or JSON (by the ending of the name); `-`
+        /// reads a table from standard input.
+        file: PathBuf,
+        /// What goes with a table: practical, collector, gas, reaction, reference, readings that all rows share (TOML).
+        #[arg(long, value_name = "FILE")]
+        options: Option<PathBuf>,
+        /// Work out the rows that can be, and list the others with what is wrong; without it one bad row refuses all.
+        #[arg(long)]
+        keep_good: bool,
+        /// Print the whole answer as JSON.
+        #[arg(long)]
+        json: bool,
+        /// Print the worked solution of a row, the first where none is named.
+        #[arg(long, value_name = "ROW", num_args = 0..=1, default_missing_value = "1", require_equals = true)]
+        working: Option<u64>,
+        /// How the worked solution is written.
+        #[arg(long, value_enum, default_value_t = reduce::Format::Text, requires = "working")]
+        format: reduce::Format,
+        /// Significant figures of the results.
+        #[arg(long, default_value_t = 3, value_parser = clap::value_parser!(u8).range(1..=15))]
+        figures: u8,
     },
     /// Print an annotated lesson to start from.
     Template,
@@ -117,6 +143,10 @@ impl From<Weights> for WeightsRequest {
 fn main() -> ExitCode {
     let outcome = match Arguments::parse().command {
         Command::Plan { file, html, json } => plan::run(&file, html.as_deref(), json),
+        Command::Reduce { file, options, keep_good, json, working, format, figures } => {
+            let wanted = reduce::Wanted { keep_good, json, working, format, figures: usize::from(figures) };
+            reduce::run(&file, options.as_deref(), &wanted)
+        }
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Weigh { formula, weights, json } => chemistry::weigh(&formula, weights.into(), json),

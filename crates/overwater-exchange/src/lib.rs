@@ -14,11 +14,14 @@ mod convert;
 mod locate;
 pub mod provenance;
 mod read;
+pub mod reduction;
 mod refusal;
 pub mod request;
 mod template;
 
-pub use read::{GREATEST_BYTES, lesson_from_json, lesson_from_toml};
+pub use read::{
+    GREATEST_BYTES, lesson_from_json, lesson_from_toml, reduction_from_json, reduction_from_toml,
+};
 pub use refusal::{Place, Refusal};
 pub use template::TEMPLATE;
 

@@ -4,6 +4,7 @@ use overwater::{Code, Error, nearest};
 use serde::de::DeserializeOwned;
 
 use crate::FORMAT;
+use crate::reduction::request::ReductionRequest;
 use crate::refusal::{Refusal, syntax};
 use crate::request::LessonRequest;
 
@@ -16,6 +17,10 @@ pub const GREATEST_BYTES: usize = 1 << 20;
 /// `too_large`, `syntax`, `unknown_name` for an unknown key (with the nearest known one), `missing`, and `contradiction`
 /// for a format that this version does not speak.
 pub fn lesson_from_toml(text: &str) -> Result<LessonRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+fn toml_text<T: Document>(text: &str) -> Result<T, Box<Refusal>> {
     refuse_long(text)?;
     let deserializer = toml::Deserializer::parse(text).map_err(|error| {
         let span = error.span().map(|range| (range.start, range.end));
@@ -29,11 +34,48 @@ pub fn lesson_from_toml(text: &str) -> Result<LessonRequest, Box<Refusal>> {
     check_format(lesson, text)
 }
 
+/// Reads readings, or the options for a table of them, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn reduction_from_toml(text: &str) -> Result<ReductionRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads readings, or the options for a table of them, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn reduction_from_json(text: &str) -> Result<ReductionRequest, Box<Refusal>> {
+    json_text(text)
+}
+
+/// A document that says which format it speaks.
+trait Document: DeserializeOwned {
+    fn format(&self) -> u32;
+}
+
+impl Document for LessonRequest {
+    fn format(&self) -> u32 {
+        self.format
+    }
+}
+
+impl Document for ReductionRequest {
+    fn format(&self) -> u32 {
+        self.format
+    }
+}
+
 /// Reads a lesson written in JSON.
 ///
 /// # Errors
 /// As for [`lesson_from_toml`].
 pub fn lesson_from_json(text: &str) -> Result<LessonRequest, Box<Refusal>> {
+    json_text(text)
+}
+
+fn json_text<T: Document>(text: &str) -> Result<T, Box<Refusal>> {
     refuse_long(text)?;
     let mut deserializer = serde_json::Deserializer::from_str(text);
     let failure = |error: &serde_json::Error| {
@@ -91,12 +133,12 @@ fn refuse_long(text: &str) -> Result<(), Box<Refusal>> {
     Err(error.into())
 }
 
-fn check_format(lesson: LessonRequest, text: &str) -> Result<LessonRequest, Box<Refusal>> {
-    if lesson.format == FORMAT {
+fn check_format<T: Document>(lesson: T, text: &str) -> Result<T, Box<Refusal>> {
+    if lesson.format() == FORMAT {
         return Ok(lesson);
     }
     let error = Error::new(Code::Contradiction, "format")
-        .value(lesson.format.to_string())
+        .value(lesson.format().to_string())
         .allowed(FORMAT.to_string())
         .advice("this version reads format 1 only");
     Err(Refusal::new(error, text, None))

@@ -5,11 +5,15 @@
 
 mod layout;
 mod page;
+mod reduction;
 mod sources;
 mod terminal;
 mod typeset;
+mod working;
 
 pub use page::page;
+pub use reduction::results;
 pub use sources::sources;
 pub use terminal::terminal;
 pub use typeset::typeset;
+pub use working::{WorkingFormat, working};

@@ -85,6 +85,8 @@ macro_rules! bounds {
 const TROUGH: &str = "liquid water at atmospheric pressure";
 const SCHOOLS: &str = "pressures from sea level to the highest schools";
 const PERMANENT: &str = "what school glassware and a room can hold";
+const BALANCE: &str = "what a school balance carries";
+const SOLUTIONS: &str = "from a trace to concentrated acid";
 
 bounds! {
     /// Temperature of the gas and of the water under it.
@@ -225,6 +227,56 @@ bounds! {
     MERCURY_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 100.0, "range of the density of mercury";
     /// Reading of a mercury barometer.
     BAROMETER_MM = "barometer_mm", BAROMETER_READING, 300.0, 850.0, SCHOOLS;
+    /// How far the gas in a syringe is saturated with water vapour.
+    RELATIVE_SATURATION_FRACTION = "relative_saturation_fraction", RELATIVE_SATURATION, 0.0, 1.0, "0 is dry, 1 is saturated";
+    /// Loss of mass.
+    MASS_LOSS_G = "mass_loss_g", MASS_LOSS, 1e-4, 1000.0, PERMANENT;
+    /// Mass before something has left, vessel and all.
+    MASS_BEFORE_G = "mass_before_g", MASS_BEFORE, 1e-4, 1e4, BALANCE;
+    /// Mass after something has left, vessel and all.
+    MASS_AFTER_G = "mass_after_g", MASS_AFTER, 1e-4, 1e4, BALANCE;
+    /// Molar mass of a gas.
+    GAS_MOLAR_MASS_G_PER_MOL = "gas_molar_mass_g_per_mol", GAS_MOLAR_MASS, 2.0, 400.0, "from hydrogen to the heaviest vapours";
+    /// Molar mass of a reagent.
+    REAGENT_MOLAR_MASS_G_PER_MOL = "reagent_molar_mass_g_per_mol", REAGENT_MOLAR_MASS, 1.0, 2000.0, "from hydrogen to the largest formula on a bottle";
+    /// Concentration of a reagent.
+    REAGENT_CONCENTRATION_MOL_PER_DM3 = "reagent_concentration_mol_per_dm3", REAGENT_CONCENTRATION, 1e-5, 20.0, SOLUTIONS;
+    /// Volume of a reagent's solution.
+    REAGENT_VOLUME_CM3 = "reagent_volume_cm3", REAGENT_VOLUME, 0.01, 1e4, PERMANENT;
+    /// Moles of gas for each mole of the reagent.
+    MOLE_RATIO = "mole_ratio", MOLE_RATIO, 0.01, 100.0, "from a balanced equation";
+    /// Temperature that a gas volume is given at.
+    REFERENCE_TEMPERATURE_C = "reference_temperature_c", REFERENCE_TEMPERATURE, -0.15, 100.0, "from 273 K to boiling water";
+    /// Pressure that a gas volume is given at.
+    REFERENCE_PRESSURE_KPA = "reference_pressure_kpa", REFERENCE_PRESSURE, 40.0, 120.0, SCHOOLS;
+    /// Molar volume that a gas volume goes by.
+    STATED_MOLAR_VOLUME_DM3_PER_MOL = "stated_molar_volume_dm3_per_mol", STATED_MOLAR_VOLUME, 20.0, 30.0, "room conditions anywhere";
+    /// Concentration of the acid.
+    ACID_CONCENTRATION_MOL_PER_DM3 = "acid_concentration_mol_per_dm3", ACID_CONCENTRATION, 1e-5, 20.0, SOLUTIONS;
+    /// Volume of the acid.
+    ACID_VOLUME_CM3 = "acid_volume_cm3", ACID_VOLUME, 0.01, 1e4, PERMANENT;
+    /// Concentration of the alkali.
+    ALKALI_CONCENTRATION_MOL_PER_DM3 = "alkali_concentration_mol_per_dm3", ALKALI_CONCENTRATION, 1e-5, 20.0, SOLUTIONS;
+    /// Time.
+    TIME_S = "time_s", ELAPSED_TIME, 0.0, 1e7, "up to some months";
+    /// Volume when the reaction is over.
+    FINAL_VOLUME_CM3 = "final_volume_cm3", FINAL_VOLUME, 0.01, 1e6, PERMANENT;
+    /// Volume of the hydrocarbon.
+    SAMPLE_GAS_CM3 = "sample_gas_cm3", SAMPLE_GAS, 0.01, 1e6, PERMANENT;
+    /// Volume of the hydrocarbon with oxygen.
+    MIXED_GAS_CM3 = "mixed_gas_cm3", MIXED_GAS, 0.01, 1e6, PERMANENT;
+    /// Volume after burning.
+    BURNT_GAS_CM3 = "burnt_gas_cm3", BURNT_GAS, 0.0, 1e6, PERMANENT;
+    /// Volume after the alkali.
+    WASHED_GAS_CM3 = "washed_gas_cm3", WASHED_GAS, 0.0, 1e6, PERMANENT;
+    /// Time of the known gas.
+    KNOWN_TIME_S = "known_time_s", KNOWN_TIME, 1e-3, 1e7, "up to some months";
+    /// Molar mass of the known gas.
+    KNOWN_MOLAR_MASS_G_PER_MOL = "known_molar_mass_g_per_mol", KNOWN_MOLAR_MASS, 2.0, 400.0, "from hydrogen to the heaviest vapours";
+    /// Mass of a vessel with the gas.
+    MASS_FILLED_G = "mass_filled_g", MASS_FILLED, 1e-4, 1e4, BALANCE;
+    /// Mass of the vessel with air, or collapsed.
+    MASS_WITH_AIR_G = "mass_with_air_g", MASS_WITH_AIR, 1e-4, 1e4, BALANCE;
 }
 
 #[cfg(test)]
@@ -272,6 +324,8 @@ mod tests {
             ("deg", "_deg"),
             ("m/s2", "_m_per_s2"),
             ("mol/kg", "_mol_per_kg"),
+            ("s", "_s"),
+            ("g/mol", "_g_per_mol"),
         ];
         for bound in ALL {
             let unit = bound.symbol.unit.text;

@@ -20,6 +20,7 @@ mod nearest;
 pub mod peroxide;
 pub mod plan;
 pub mod provenance;
+pub mod readings;
 pub mod reference;
 pub mod scalar;
 pub mod symbols;

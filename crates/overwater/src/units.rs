@@ -59,6 +59,7 @@ impl Unit {
             "degC" => "c".to_owned(),
             "%" => "percent".to_owned(),
             "1/h" => "per_hour".to_owned(),
+            "1/s" => "per_s".to_owned(),
             text => text.replace('/', "_per_").replace(['(', ')'], "").replace(' ', "_").to_lowercase(),
         }
     }
@@ -144,6 +145,12 @@ pub const CUBIC_CENTIMETRE_PER_SECOND: Unit = Unit::new("cm3/s", "cm³/s", r"\ma
 
 /// Cubic metre.
 pub const CUBIC_METRE: Unit = Unit::new("m3", "m³", r"\mathrm{m^3}", 1.0);
+/// Second.
+pub const SECOND: Unit = Unit::new("s", "s", r"\mathrm{s}", 1.0);
+/// Once a second.
+pub const PER_SECOND: Unit = Unit::new("1/s", "s⁻¹", r"\mathrm{s^{-1}}", 1.0);
+/// Gram per cubic decimetre.
+pub const GRAM_PER_CUBIC_DECIMETRE: Unit = Unit::new("g/dm3", "g/dm³", r"\mathrm{g\,dm^{-3}}", 1.0);
 /// Once an hour.
 pub const PER_HOUR: Unit = Unit::new("1/h", "h⁻¹", r"\mathrm{h^{-1}}", 1.0 / 3600.0);
 

@@ -21,7 +21,7 @@ pub(super) fn data() -> Vec<Entry> {
     entries
 }
 
-static CONSTANTS: [&crate::scalar::Constant; 22] = [
+static CONSTANTS: [&crate::scalar::Constant; 24] = [
     &constants::MOLAR_GAS_2019,
     &constants::MOLAR_GAS_CLASSROOM,
     &constants::STANDARD_GRAVITY_1901,
@@ -32,6 +32,8 @@ static CONSTANTS: [&crate::scalar::Constant; 22] = [
     &constants::AIR_NOT_OXYGEN,
     &constants::OXYGEN_VISCOSITY,
     &constants::WATER_SURFACE_TENSION,
+    &constants::AIR_MOLAR_MASS_1975,
+    &constants::MERCURY_DENSITY,
     &water::CRITICAL_TEMPERATURE_1992,
     &water::CRITICAL_PRESSURE_1992,
     &water::WATER_MOLAR_MASS_2021,
@@ -322,14 +324,6 @@ fn of_pressure() -> Vec<Entry> {
             &["kg/m3", "1/degC", "1/degC2"],
             "0 to 100 degC",
             &sources::SOMMER_1994,
-        ),
-        coefficients(
-            "conventional_mercury",
-            "density of the conventional mercury",
-            &[earth::CONVENTIONAL_MERCURY],
-            &["kg/m3"],
-            "",
-            &sources::DEFINITION,
         ),
         coefficients(
             "vapour_term_wmo",

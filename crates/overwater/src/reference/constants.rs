@@ -138,3 +138,24 @@ pub static WATER_SURFACE_TENSION: Constant = constant(
     0.072_8,
     &sources::HANDBOOK_MEMORY,
 );
+
+/// Molar mass of dry air in the standard atmosphere.
+pub static AIR_MOLAR_MASS_1975: Constant = constant(
+    "air_molar_mass_1975",
+    "M(air)",
+    r"M_\mathrm{air}",
+    "molar mass of dry air",
+    &units::GRAM_PER_MOLE,
+    28.964_420,
+    &sources::ISO_2533,
+);
+/// Density of mercury that the conventional millimetre of mercury goes by, at 0 degC.
+pub static MERCURY_DENSITY: Constant = constant(
+    "mercury_density",
+    "ρ(Hg)",
+    r"\rho_\mathrm{Hg}",
+    "density of mercury at 0 degC, conventional",
+    &units::KILOGRAM_PER_CUBIC_METRE,
+    13_595.1,
+    &sources::HANDBOOK_MEMORY,
+);

@@ -26,8 +26,6 @@ pub static GRAVITY_1980: [f64; 3] = [9.780_327, 0.005_302_4, 0.000_005_8];
 /// expansion: Sommer and Poziemski, Metrologia 30 (1994) 665, from memory; within 0.016 kg/m3 of handbook values at 0,
 /// 20 and 25 degC. Range of the source: 0 to 100 degC.
 pub static MERCURY_1994: [f64; 3] = [13_545.854, 18_115.0e-8, 0.8e-8];
-/// Density of the conventional mercury, kg/m3: ISO 80000-4.
-pub static CONVENTIONAL_MERCURY: f64 = 13_595.1;
 
 /// Expansion of brass.
 pub static BRASS_EXPANSION: Constant = constant(

@@ -47,6 +47,13 @@ undated! {
     CROSS_VIRIALS_MEMORY = "second virial coefficients of water with gases, from memory";
     PHREEQC_PITZER = "computed with PHREEQC and its database pitzer.dat";
     RAOULT = "Raoult's law, with the salt counted as its ions";
+    RATE_DEFINITION = "definition of the mean rate: change divided by time";
+    FIRST_ORDER = "first-order decay: with the share X gone, mean rate / initial rate = X / (-ln(1 - X))";
+    COMBINING_VOLUMES = "combining volumes: equal volumes of gases at one temperature and pressure hold equal amounts";
+    GRAHAM = "Graham's law of effusion: times are as the square roots of the molar masses";
+    ARCHIMEDES = "buoyancy: a body weighs less by the weight of the air that it displaces";
+    STOICHIOMETRY = "stoichiometry: amounts react in the numbers of the balanced equation";
+    CONSERVATION_OF_MASS = "conservation of mass";
 }
 
 sources! {

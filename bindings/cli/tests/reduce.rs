@@ -1,0 +1,292 @@
+//! `overwater reduce` as a person and as a script meet it: what it prints, and what it refuses.
+
+// A test may stop at the first thing that is not as it should be.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output, Stdio};
+
+const EXAMPLES: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../examples");
+
+fn overwater(arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_overwater")).arg("reduce").args(arguments).output().unwrap()
+}
+
+fn reduce(arguments: &[&str], table: &[u8]) -> Output {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_overwater"))
+        .args(["reduce", "-"])
+        .args(arguments)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    // A program that refuses at once does not read what it is given.
+    let _ = child.stdin.take().unwrap().write_all(table);
+    child.wait_with_output().unwrap()
+}
+
+fn text(bytes: &[u8]) -> String {
+    String::from_utf8(bytes.to_vec()).unwrap()
+}
+
+fn file(name: &str, content: &str) -> PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("reduce");
+    std::fs::create_dir_all(&folder).unwrap();
+    let path = folder.join(name);
+    std::fs::write(&path, content).unwrap();
+    path
+}
+
+fn example(name: &str, more: &[&str]) -> String {
+    let (table, options) = (format!("{EXAMPLES}/{name}.csv"), format!("{EXAMPLES}/{name}.toml"));
+    let mut arguments = vec![table.as_str(), "--options", options.as_str()];
+    arguments.extend(more);
+    let output = overwater(&arguments);
+    assert!(output.status.success(), "{}", text(&output.stderr));
+    text(&output.stdout)
+}
+
+#[test]
+fn the_examples_give_the_results_that_lie_beside_them() {
+    for (name, held) in [
+        ("hydrogen-molar-volume", include_str!("../../../examples/hydrogen-molar-volume.txt")),
+        ("class-set", include_str!("../../../examples/class-set.txt")),
+    ] {
+        let printed = example(name, &[]);
+        assert_eq!(printed, held, "examples/{name}.txt is stale: write the printed results into it");
+        assert!(printed.lines().all(|line| line.chars().count() <= 80), "{printed}");
+    }
+    let working = include_str!("../../../examples/hydrogen-molar-volume-working.txt");
+    assert_eq!(example("hydrogen-molar-volume", &["--working"]), working);
+}
+
+const GOOD: &str = "volume_cm3,temperature_c,pressure_kpa\n45.0,20.0,100.9\n";
+
+#[test]
+fn figures_are_three_unless_more_are_asked_for() {
+    // n = (100.9 - 2.3392) kPa x 45.0 cm3 / (8.31446 J/(mol K) x 293.15 K) = 1.81967 mmol.
+    let three = text(&reduce(&[], GOOD.as_bytes()).stdout);
+    assert!(three.contains("   1        1.82\n"), "{three}");
+    let six = text(&reduce(&["--figures", "6"], GOOD.as_bytes()).stdout);
+    assert!(six.contains(" 1.81967\n"), "{six}");
+}
+
+#[test]
+fn the_working_is_written_in_every_format() {
+    for (format, words) in [
+        ("text", "n (amount)\n  = p(dry) × V / (R × T)\n"),
+        ("markdown", "**amount** (ideal gas equation)\n\n$$ n = \\frac{"),
+        ("latex", "\\paragraph{amount} ideal gas equation\n\\begin{equation*}\nn = \\frac{"),
+        ("html", "<p>n = p(dry) × V / (R × T)<br>"),
+    ] {
+        let printed = text(&reduce(&["--working", "--format", format], GOOD.as_bytes()).stdout);
+        assert!(printed.contains(words), "{words:?} is not in: {printed}");
+    }
+    let two = format!("{GOOD}55.0,20.0,100.9\n");
+    let printed = text(&reduce(&["--working=2"], two.as_bytes()).stdout);
+    assert!(printed.contains("× 55 cm3 /"), "{printed}");
+    let output = reduce(&["--working=3"], two.as_bytes());
+    assert_eq!(output.status.code(), Some(2));
+    assert!(text(&output.stderr).contains("row 3"), "{}", text(&output.stderr));
+}
+
+fn refused(arguments: &[&str], table: &[u8], words: &[&str]) {
+    let output = reduce(arguments, table);
+    let message = text(&output.stderr);
+    assert_eq!(output.status.code(), Some(2), "{message}{}", text(&output.stdout));
+    assert!(output.stdout.is_empty(), "{}", text(&output.stdout));
+    for word in words {
+        assert!(message.contains(word), "{word:?} is not in: {message}");
+    }
+}
+
+#[test]
+fn headers_that_leave_something_open_are_refused() {
+    let rest = "\n45.0,20.0,100.9\n";
+    for (header, words) in [
+        ("volume,temperature_c,pressure_kpa", vec!["column volume ", "volume_cm3", "[ambiguous]"]),
+        ("volume_cm3,temperature_c,pressure", vec!["column pressure ", "pressure_kpa", "unit"]),
+        (
+            "volum_cm3,temperature_c,pressure_kpa",
+            vec!["volum_cm3", "did you mean volume_cm3?", "[unknown_name]"],
+        ),
+        ("volume_cm3,temperature_c,pressure_psi", vec!["pressure_psi", "did you mean pressure_"]),
+        (
+            "volume_cm3,volume_dm3,pressure_kpa",
+            vec!["column volume_dm3", "volume_cm3 gives the same", "[given_twice]"],
+        ),
+    ] {
+        refused(&[], format!("{header}{rest}").as_bytes(), &words);
+    }
+    let missing = "volume_cm3,temperature_c\n45.0,20.0\n";
+    refused(&[], missing.as_bytes(), &["column pressure_kpa is missing", "[missing]"]);
+}
+
+#[test]
+fn cells_that_cannot_be_are_refused_with_row_and_column() {
+    for (cells, words) in [
+        (",20.0,100.9", ["column volume_cm3", "the cell is blank", "[missing]"]),
+        ("45 cm3,20.0,100.9", ["column volume_cm3", "\"45 cm3\"", "[syntax]"]),
+        ("45.0,nan,100.9", ["column temperature_c", "not a finite number", "[not_a_number]"]),
+        ("45.0,20.0,inf", ["column pressure_kpa", "not a finite number", "[not_a_number]"]),
+        ("45.0,20.0,1009", ["column pressure_kpa", "1009 kPa", "[out_of_range]"]),
+        ("0,20.0,100.9", ["column volume_cm3", "0.01 to 1000000 cm3", "[out_of_range]"]),
+        ("45.0,99.9,90", ["column pressure_kpa", "beside the vapour", "[contradiction]"]),
+        ("45,0,20,0,100,9", ["all columns", "separate the cells by semicolons", "[syntax]"]),
+        ("\"1,013\",20.0,100.9", ["column volume_cm3", "decimal = \"comma\"", "[ambiguous]"]),
+        ("45.0,20.0", ["all columns", "2 cells", "[syntax]"]),
+    ] {
+        let table = format!("{GOOD}{cells}\n");
+        let mut all = words.to_vec();
+        all.push("row 2 (line 3)");
+        all.push("--keep-good");
+        refused(&[], table.as_bytes(), &all);
+        let kept = reduce(&["--keep-good"], table.as_bytes());
+        assert!(kept.status.success(), "{}", text(&kept.stderr));
+        assert!(text(&kept.stdout).contains("1 of 2 row(s)"), "{}", text(&kept.stdout));
+        assert!(text(&kept.stdout).contains("1.82"), "{}", text(&kept.stdout));
+        assert!(text(&kept.stdout).contains("row 2 (line 3)"), "{}", text(&kept.stdout));
+        assert!(text(&kept.stderr).contains(words[0]), "{}", text(&kept.stderr));
+    }
+    let only_bad = "volume_cm3,temperature_c,pressure_kpa\n,20.0,100.9\n";
+    refused(&["--keep-good"], only_bad.as_bytes(), &["the cell is blank"]);
+}
+
+#[test]
+fn decimal_commas_and_a_byte_order_mark() {
+    let plain = text(&reduce(&["--json"], GOOD.as_bytes()).stdout);
+    let plain: serde_json::Value = serde_json::from_str(&plain).unwrap();
+    for table in [
+        "volume_cm3;temperature_c;pressure_kpa\n45,0;20,0;100,9\n",
+        "\u{feff}volume_cm3,temperature_c,pressure_kpa\r\n45.0,20.0,100.9\r\n",
+        "\u{feff}volume_cm3\ttemperature_c\tpressure_kpa\n45,0\t20\t100,9\n",
+        "# a note\nvolume_cm3,temperature_c,pressure_kpa\n\"45,0\",\"20,0\",\"100,9\"\n",
+    ] {
+        let output = reduce(&["--json"], table.as_bytes());
+        assert!(output.status.success(), "{table}: {}", text(&output.stderr));
+        let answer: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+        assert_eq!(answer["rows"][0]["results"], plain["rows"][0]["results"], "{table}");
+    }
+    let mixed = "volume_cm3;temperature_c;pressure_kpa\n45,0;20,0;100.9\n";
+    refused(&[], mixed.as_bytes(), &["column pressure_kpa", "one decimal sign", "[ambiguous]"]);
+    let told = file("comma.toml", "format = 1\ndecimal = \"comma\"\n");
+    let thousands = "volume_cm3;temperature_c;pressure_kpa\n45;20;100,900\n";
+    refused(&[], thousands.as_bytes(), &["stand for thousands", "[ambiguous]"]);
+    let output = reduce(&["--options", told.to_str().unwrap()], thousands.as_bytes());
+    assert!(text(&output.stdout).contains("1.82"), "{}", text(&output.stderr));
+}
+
+#[test]
+fn a_balance_is_read_against_time() {
+    let options = file(
+        "balance.toml",
+        "format = 1\npractical = \"mass_loss_rate\"\ngas = \"CO2\"\n[given]\ntemperature_c = 20\npressure_kpa = 101.325\n",
+    );
+    let options = ["--options", options.to_str().unwrap()];
+    let table = "time_s,mass_after_g\n0,120.00\n30,119.78\n60,119.66\n";
+    let output = reduce(&options, table.as_bytes());
+    assert!(output.status.success(), "{}", text(&output.stderr));
+    // 0.22 g / (44.009 + 18.015 x 2.3392/98.986) g/mol = 4.95 mmol; 0.34 g: 7.65 mmol.
+    let printed = text(&output.stdout);
+    for words in ["4.95", "7.65", "the first row's mass is that at the start"] {
+        assert!(printed.contains(words), "{words} is not in: {printed}");
+    }
+    refused(
+        &options,
+        "time_s,mass_after_g\n0,120\n60,119\n60,118\n".as_bytes(),
+        &["row 3 (line 4)", "column time_s", "[contradiction]"],
+    );
+    refused(
+        &options,
+        "time_s,mass_after_g\n0,120\n60,119\n30,118\n".as_bytes(),
+        &["row 3 (line 4)", "after that of the row before"],
+    );
+    refused(
+        &options,
+        "time_s,mass_after_g\n0,120\n60,121\n".as_bytes(),
+        &["row 2 (line 3)", "column mass_after_g", "exchanged"],
+    );
+}
+
+#[test]
+fn volumes_that_no_hydrocarbon_gives() {
+    let options = file("burnt.toml", "format = 1\npractical = \"eudiometry_water_liquid\"\n");
+    let options = ["--options", options.to_str().unwrap()];
+    let head = "sample_gas_cm3,mixed_gas_cm3,burnt_gas_cm3,washed_gas_cm3\n";
+    let printed = text(&reduce(&options, format!("{head}10,60,35,15\n").as_bytes()).stdout);
+    assert!(printed.contains("C2H6"), "{printed}");
+    for cells in ["10,60,15,35", "10,60,55,35"] {
+        let table = format!("{head}{cells}\n");
+        refused(&options, table.as_bytes(), &["column burnt_gas_cm3", "right columns", "[contradiction]"]);
+    }
+}
+
+#[test]
+fn options_that_cannot_be_are_refused_by_key() {
+    for (name, options, words) in [
+        ("key", "format = 1\npracticle = \"amount\"\n", vec!["did you mean practical?", "key.toml:2"]),
+        ("practical", "format = 1\npractical = \"amonut\"\n", vec!["did you mean amount?"]),
+        ("given", "format = 1\n[given]\naltitude = 3\n", vec!["given.altitude", "altitude_m"]),
+        ("reference", "format = 1\nreference = { temperature_c = 0 }\n", vec!["reference is missing", "STP"]),
+        (
+            "twice",
+            "format = 1\n[given]\nvolume_cm3 = 3\n",
+            vec!["column volume_cm3", "the options gives the same"],
+        ),
+        ("gas", "format = 1\ngas = \"Qx\"\n", vec!["gas"]),
+        (
+            "reaction",
+            "format = 1\nreaction = \"Mg + HCl -> MgCl2 + H2\"\ngas = \"O2\"\nreagent = \"Mg\"\n",
+            vec!["gas = \"O2\"", "MgCl2, H2"],
+        ),
+        (
+            "ice",
+            "format = 1\nconstants = \"classroom\"\n[given]\ntemperature_k = 293\n",
+            vec!["temperature_k", "temperature_c"],
+        ),
+        (
+            "accepted",
+            "format = 1\naccepted = { amount_mol = 3.0 }\n",
+            vec!["accepted.amount_mol", "amount_mmol"],
+        ),
+    ] {
+        let path = file(&format!("{name}.toml"), options);
+        refused(&["--options", path.to_str().unwrap()], GOOD.as_bytes(), &words);
+    }
+    let syringe = file("syringe.toml", "format = 1\ncollector = \"syringe\"\n");
+    refused(
+        &["--options", syringe.to_str().unwrap()],
+        GOOD.as_bytes(),
+        &["relative_saturation_fraction is missing"],
+    );
+}
+
+#[test]
+fn empty_tables_and_files_that_are_not_there() {
+    refused(&[], b"", &["no row of readings"]);
+    refused(&[], b"volume_cm3,temperature_c,pressure_kpa\n", &["no row of readings", "[missing]"]);
+    refused(&[], b"volume_cm3,temperature_c,pressure_kpa\n4\xff,20,100\n", &["UTF-8"]);
+    let output = overwater(&["no-such-file.csv"]);
+    assert_eq!(output.status.code(), Some(2));
+    assert!(text(&output.stderr).contains("cannot be read"));
+}
+
+/// Twelve megabytes of rows: only the summary is printed, and of bad rows ten are named.
+#[test]
+fn a_long_table_is_summed() {
+    let mut table = String::from("volume_cm3,temperature_c,pressure_kpa\n");
+    for row in 0..300_000 {
+        table.push_str(&format!("{},20.{},100.{}\n", 40 + row % 50, row % 10, row % 7));
+    }
+    let printed = text(&reduce(&[], table.as_bytes()).stdout);
+    assert!(printed.contains("300000 of 300000 row(s)"), "{printed}");
+    assert!(printed.lines().count() < 20, "{printed}");
+    let bad = table.replace(",20.3,", ",,");
+    let output = reduce(&[], bad.as_bytes());
+    assert_eq!(output.status.code(), Some(2));
+    let message = text(&output.stderr);
+    assert!(message.contains("30000 rows in all have no result"), "{message}");
+    assert_eq!(message.matches("the cell is blank").count(), 10, "{message}");
+}

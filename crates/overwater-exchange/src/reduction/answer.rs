@@ -1,0 +1,144 @@
+//! What came out.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use crate::calculation::StepAnswer;
+
+/// The results of readings.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ReductionAnswer {
+    /// The format of the answer; 1.
+    pub format: u32,
+    /// The version of the library that gave it.
+    pub library_version: String,
+    /// The title, as given.
+    pub title: Option<String>,
+    /// The practical's name.
+    pub practical: String,
+    /// The collector's name.
+    pub collector: String,
+    /// What was taken as said and what was decided: the balanced reaction, conditions, the decimal sign, columns not used.
+    pub notes: Vec<String>,
+    /// How many rows were read.
+    pub rows_read: u64,
+    /// How many of them have a result.
+    pub rows_good: u64,
+    /// The first rows, at most [`KEPT_ROWS`](crate::reduction::KEPT_ROWS).
+    pub rows: Vec<RowAnswer>,
+    /// Each result over all good rows.
+    pub summary: Vec<SummaryAnswer>,
+    /// The first rows that have no result, as many as are kept of the good ones.
+    pub bad_rows: Vec<BadRowAnswer>,
+    /// The worked solution of the row that was asked for.
+    pub working: Vec<StepAnswer>,
+    /// The constants of the worked solution.
+    pub constants: Vec<ConstantAnswer>,
+}
+
+/// A constant that was put in.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ConstantAnswer {
+    /// Its symbol.
+    pub symbol: String,
+    /// What it is.
+    pub words: String,
+    /// Its value.
+    pub value: f64,
+    /// Its unit.
+    pub unit: String,
+    /// Where it comes from.
+    pub source: String,
+}
+
+/// The results of a row.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct RowAnswer {
+    /// The row, from 1.
+    pub row: u64,
+    /// Its label.
+    pub label: Option<String>,
+    /// The results, the one that the practical is about first.
+    pub results: Vec<ValueAnswer>,
+    /// Deviation from the accepted value [%].
+    pub percent_error: Option<f64>,
+    /// What each correction is worth.
+    pub corrections: Vec<CorrectionAnswer>,
+    /// A molecular formula, where the results give one.
+    pub formula: Option<String>,
+}
+
+/// A result.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ValueAnswer {
+    /// Its name, with the unit at the end.
+    pub name: String,
+    /// Its symbol.
+    pub symbol: String,
+    /// What it is.
+    pub words: String,
+    /// Its value.
+    pub value: f64,
+    /// Its unit.
+    pub unit: String,
+}
+
+/// What a correction is worth: the change if it is left out, with its sign.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct CorrectionAnswer {
+    /// Its name.
+    pub name: String,
+    /// Whether it was made.
+    pub made: bool,
+    /// Change of the amount of gas if it is left out [%].
+    pub amount_percent: Option<f64>,
+    /// Change of the first result if it is left out [%].
+    pub result_percent: f64,
+}
+
+/// A result over all good rows.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SummaryAnswer {
+    /// Its name, with the unit at the end.
+    pub name: String,
+    /// Its symbol.
+    pub symbol: String,
+    /// What it is.
+    pub words: String,
+    /// Its unit.
+    pub unit: String,
+    /// How many rows.
+    pub count: u64,
+    /// Mean.
+    pub mean: f64,
+    /// Standard deviation of a row, from count - 1; none for one row.
+    pub standard_deviation: Option<f64>,
+    /// The least.
+    pub least: f64,
+    /// The greatest.
+    pub greatest: f64,
+    /// Deviation of the mean from the accepted value [%].
+    pub percent_error: Option<f64>,
+}
+
+/// A row without a result.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct BadRowAnswer {
+    /// The row, from 1.
+    pub row: u64,
+    /// The line of the file, from 1; none for rows that are not lines.
+    pub line: Option<u64>,
+    /// The column or key.
+    pub column: String,
+    /// The kind of refusal.
+    pub code: String,
+    /// Why, in one sentence with row and column.
+    pub message: String,
+}

@@ -1,0 +1,12 @@
+//! Readings to results: the request, the answer, and the two doors, for rows that are at hand and for a table that is
+//! read as it comes.
+
+pub mod answer;
+mod columns;
+mod number;
+mod prepared;
+pub mod request;
+mod run;
+mod table;
+
+pub use run::{KEPT_ROWS, reduce, reduce_table};

@@ -1,0 +1,159 @@
+//! Results of readings as text for a terminal.
+
+use overwater::units::significant;
+use overwater_exchange::reduction::answer::{ReductionAnswer, RowAnswer};
+
+use crate::layout::Layout;
+
+/// Rows that are printed one by one; of more only the summary is.
+const PRINTED_ROWS: usize = 60;
+
+/// The results as text, at most `width` columns wide (40 at least), to `figures` significant figures.
+#[must_use]
+pub fn results(answer: &ReductionAnswer, width: usize, figures: usize) -> String {
+    let mut sheet = Layout::new(width);
+    sheet.title(
+        answer.title.as_deref().unwrap_or("Readings to results"),
+        &format!("{} of {} row(s)", answer.rows_good, answer.rows_read),
+    );
+    sheet.paragraph(&format!("practical: {}; collector: {}", answer.practical, answer.collector));
+    for note in &answer.notes {
+        sheet.item("-", note);
+    }
+    if answer.rows_read <= PRINTED_ROWS as u64 && !answer.rows.is_empty() {
+        rows(&mut sheet, answer, figures);
+        corrections(&mut sheet, answer);
+    }
+    summary(&mut sheet, answer, figures);
+    if !answer.bad_rows.is_empty() {
+        sheet.heading("Rows without a result");
+        for bad in answer.bad_rows.iter().take(PRINTED_ROWS) {
+            sheet.item("-", &format!("{} [{}]", bad.message, bad.code));
+        }
+    }
+    sheet.finish()
+}
+
+fn name(row: &RowAnswer) -> String {
+    row.label.clone().filter(|label| !label.is_empty()).unwrap_or_else(|| row.row.to_string())
+}
+
+fn signed(percent: f64) -> String {
+    // A plus sign says that leaving it out makes the figure too high.
+    let text = format!("{percent:+.1}");
+    if text == "-0.0" { "+0.0".to_owned() } else { text }
+}
+
+fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
+    sheet.heading("Results");
+    let Some(first) = answer.rows.first() else {
+        return;
+    };
+    let with_formula = answer.rows.iter().any(|row| row.formula.is_some());
+    let with_error = answer.rows.iter().any(|row| row.percent_error.is_some());
+    let mut header = vec!["row".to_owned()];
+    header.extend(first.results.iter().map(|result| match result.unit.as_str() {
+        "" => result.symbol.clone(),
+        unit => format!("{} / {unit}", result.symbol),
+    }));
+    if with_error {
+        header.push("error / %".to_owned());
+    }
+    if with_formula {
+        header.push("formula".to_owned());
+    }
+    let table = answer
+        .rows
+        .iter()
+        .map(|row| {
+            let mut cells = vec![name(row)];
+            cells.extend(row.results.iter().map(|result| significant(result.value, figures)));
+            if with_error {
+                cells.push(row.percent_error.map(signed).unwrap_or_default());
+            }
+            if with_formula {
+                cells.push(row.formula.clone().unwrap_or_default());
+            }
+            cells
+        })
+        .collect();
+    let header: Vec<&str> = header.iter().map(String::as_str).collect();
+    sheet.columns(&header, table, 1);
+    let pairs: Vec<(&str, String)> =
+        first.results.iter().map(|result| (result.symbol.as_str(), result.words.clone())).collect();
+    sheet.paragraph("");
+    sheet.pairs(&pairs);
+}
+
+fn corrections(sheet: &mut Layout, answer: &ReductionAnswer) {
+    let Some(first) = answer.rows.first().filter(|row| !row.corrections.is_empty()) else {
+        return;
+    };
+    let Some(result) = first.results.first() else {
+        return;
+    };
+    // Where the first result is not the amount itself, its own change is the one that is asked for.
+    let own = result.name != "amount_mmol";
+    sheet.heading("What leaving out each correction would change, in per cent");
+    let mut header = vec!["row".to_owned()];
+    for correction in &first.corrections {
+        let words = correction.name.replace('_', " ");
+        let mark = if correction.made { "" } else { " (left out)" };
+        if correction.amount_percent.is_some() {
+            header.push(format!("{words}{mark}, n"));
+        }
+        if own || correction.amount_percent.is_none() {
+            header.push(format!("{words}{mark}, {}", result.symbol));
+        }
+    }
+    let table = answer
+        .rows
+        .iter()
+        .map(|row| {
+            let mut cells = vec![name(row)];
+            for correction in &row.corrections {
+                cells.extend(correction.amount_percent.map(signed));
+                if own || correction.amount_percent.is_none() {
+                    cells.push(signed(correction.result_percent));
+                }
+            }
+            cells
+        })
+        .collect();
+    let header: Vec<&str> = header.iter().map(String::as_str).collect();
+    sheet.columns(&header, table, 1);
+    sheet.paragraph("+ means: without the correction the figure would be too high.");
+}
+
+fn summary(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
+    if answer.summary.iter().all(|row| row.count < 2) && answer.rows_read <= PRINTED_ROWS as u64 {
+        return;
+    }
+    sheet.heading("Over all rows");
+    let with_error = answer.summary.iter().any(|row| row.percent_error.is_some());
+    let mut header = vec!["", "mean", "s", "least", "greatest", "rows"];
+    if with_error {
+        header.push("error / %");
+    }
+    let table = answer
+        .summary
+        .iter()
+        .map(|row| {
+            let unit = if row.unit.is_empty() { String::new() } else { format!(" / {}", row.unit) };
+            let mut cells = vec![
+                format!("{}{unit}", row.symbol),
+                significant(row.mean, figures),
+                row.standard_deviation.map(|value| significant(value, 2)).unwrap_or_default(),
+                significant(row.least, figures),
+                significant(row.greatest, figures),
+                row.count.to_string(),
+            ];
+            if with_error {
+                cells.push(row.percent_error.map(signed).unwrap_or_default());
+            }
+            cells
+        })
+        .collect();
+    sheet.columns(&header, table, 1);
+    sheet.paragraph("s: standard deviation of one row");
+}
