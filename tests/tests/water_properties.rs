@@ -187,12 +187,12 @@ fn vapour_pressures_by_hand() {
 }
 
 const VAPOUR_BY_HAND: [(VapourSource, f64, f64); 6] = [
-    (VapourSource::Cipm2007, 21.0, 2_488.059_238_632_493_1),
+    (VapourSource::Cipm2007, 21.0, 2_488.059_238_632_493),
     (VapourSource::HylandWexler1983, 21.0, 2_487.667_112_750_724_2),
-    (VapourSource::Buck1981, 21.0, 2_486.007_547_490_503_7),
+    (VapourSource::Buck1981, 21.0, 2_486.007_547_490_504),
     (VapourSource::Buck1996, 21.0, 2_487.160_910_586_835_4),
-    (VapourSource::MagnusWmo, 21.0, 2_480.904_150_718_623_0),
-    (VapourSource::Antoine, 21.0, 2_478.091_763_601_409_4),
+    (VapourSource::MagnusWmo, 21.0, 2_480.904_150_718_623),
+    (VapourSource::Antoine, 21.0, 2_478.091_763_601_409),
 ];
 
 #[test]
@@ -620,7 +620,7 @@ proptest! {
         for source in EnhancementSource::ALL {
             let formula = EnhancementFactor { source };
             let Ok(factor) = formula.number([t, p]) else { continue };
-            prop_assert!(factor >= 1.0 && factor < 1.0075, "{source:?}: {factor}");
+            prop_assert!((1.0..1.0075).contains(&factor), "{source:?}: {factor}");
             if let Ok(more) = formula.number([t, p + 1.0]) {
                 prop_assert!(more > factor, "{source:?} at {t}");
             }
