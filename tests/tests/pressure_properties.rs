@@ -100,6 +100,14 @@ fn gravity_table() {
     // The rule of 3.086e-6 m/s2 for each metre, over a kilometre at 51.5 degrees.
     let fall = Gravity.number([51.5, 0.0]).unwrap() - Gravity.number([51.5, 1000.0]).unwrap();
     assert!((fall / 3.086e-3 - 1.0).abs() < 2e-3, "{fall}");
+    // At 45 degrees and 5000 m, worked out apart from the published constants.
+    agrees(Gravity.number([45.0, 5000.0]).unwrap(), "9.79078810346", "45 degrees, 5000 m");
+    // The worked solution names the sine.
+    let (_, solution) = Gravity.working([51.5, 100.0]).unwrap();
+    let steps = solution.steps(overwater::scalar::Notation::Text);
+    assert!(steps[0].relation.contains("sin(φ)") && steps[0].numbers.contains("sin(51.5 deg)"), "{steps:?}");
+    let steps = solution.steps(overwater::scalar::Notation::Latex);
+    assert!(steps[0].relation.contains(r"\sin\left(\varphi\right)"), "{steps:?}");
     // Standard gravity is that at about 45.5 degrees.
     assert!(
         Gravity.number([45.0, 0.0]).unwrap() < STANDARD && Gravity.number([46.0, 0.0]).unwrap() > STANDARD

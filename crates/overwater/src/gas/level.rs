@@ -1,4 +1,4 @@
-//! Pressure of a column of water under standard gravity; [`column`](mod@super::column) takes other liquids and places.
+//! Pressure of a column of water under standard gravity; [`column`](mod@crate::gas::column) takes other liquids and places.
 
 use crate::gas::column;
 use crate::reference::constants::STANDARD_GRAVITY_1901;

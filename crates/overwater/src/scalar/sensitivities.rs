@@ -171,6 +171,16 @@ mod tests {
     }
 
     #[test]
+    fn the_derivative_of_the_sine_is_the_cosine() {
+        for degrees in [-80.0_f64, -30.0, 0.0, 1.0, 45.0, 89.0] {
+            let x = degrees.to_radians();
+            let sine = Scalar::sin(Sensitivities::<1>::input(x, 0));
+            assert_eq!(sine.value().to_bits(), Scalar::sin(x).to_bits());
+            assert!((sine.derivatives()[0] - x.cos()).abs() < 1e-14, "{degrees} degrees");
+        }
+    }
+
+    #[test]
     fn a_constant_has_no_derivative_and_nan_spreads_to_the_derivatives() {
         assert_eq!(Sensitivities::<2>::number(4.0).derivatives(), [0.0, 0.0]);
         assert_eq!(Sensitivities::<2>::input(4.0, 1).derivatives(), [0.0, 1.0]);

@@ -34,12 +34,11 @@ pub fn liquid_density<S: Scalar>(temperature: Temperature<S>) -> MassDensity<S> 
     let alpha = (S::number(reducing) / (S::number(hot) - t)).checkpoint(&symbols::VOLUME_ALPHA);
     let beta = (S::number(reducing) / (t - cold)).checkpoint(&symbols::VOLUME_BETA);
 
-    // Each power once, and short chains side by side (Estrin).
-    let square = alpha * alpha;
-    let fourth = square * square;
-    let hot = ((alpha * a7 + a6) + ((square * a10 + alpha * a9) + a8) * (square * alpha)) * fourth;
-    let square = beta * beta;
-    let cold = ((beta * b6 + b5) + ((beta * b8 + b7) + (beta * b10 + b9) * square) * square) * beta;
+    // Short chains side by side (Estrin); the compiler forms each power once.
+    let hot =
+        ((alpha * a7 + a6) + ((alpha.power(2) * a10 + alpha * a9) + a8) * alpha.power(3)) * alpha.power(4);
+    let cold =
+        ((beta * b6 + b5) + ((beta * b8 + b7) + (beta * b10 + b9) * beta.power(2)) * beta.power(2)) * beta;
     let volume = (hot + cold) + a5;
     MassDensity::new(S::number(pressure / (gas * reducing)) / volume).checkpoint(&symbols::WATER_DENSITY)
 }

@@ -5,13 +5,13 @@
 //! |---|---|---|
 //! | [`iapws`] | 0 to 100 | |
 //! | [`cipm`] | 5 to 30 | 0.003 % |
-//! | [`hyland_wexler`] | 0 to 100 | 0.025 % |
-//! | [`buck`], 1996 | 0 to 50 | 0.035 % |
+//! | [`hyland_wexler`] | 0 to 100 | 0.022 % |
+//! | [`buck`], 1996 | 0 to 50 | 0.042 % |
 //! | [`buck`], 1981 | 0 to 50 | 0.14 % |
-//! | [`magnus`] | 0 to 60 | 0.5 % |
-//! | [`antoine`] | 1 to 100 | 0.9 % |
+//! | [`magnus`] | 0 to 60 | 0.31 % |
+//! | [`antoine`] | 1 to 100 | 0.88 % |
 //! | CRC Handbook, 73rd edition, [`tables`] | 0 to 100 | 0.10 % |
-//! | OpenStax, Chemistry 2e, [`tables`] | 0 to 100 | 3 % between the entries, 0.4 % at them |
+//! | OpenStax, Chemistry 2e, [`tables`] | 0 to 100 | 1.8 % between the entries, 0.34 % at them |
 //!
 //! Vapour pressure over ice is in [`ice`].
 
