@@ -7,3 +7,13 @@ pub mod elements;
 pub mod peroxide;
 pub mod sources;
 pub mod water;
+
+pub mod acids;
+pub mod exposure_limits;
+pub mod gases;
+pub mod henry;
+pub mod nasa9;
+pub mod over_water;
+pub mod phase_transitions;
+pub mod thermochemistry;
+pub mod water_ionisation;

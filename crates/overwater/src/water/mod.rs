@@ -2,3 +2,5 @@
 
 pub mod density;
 pub mod vapour;
+
+pub mod ionisation;
