@@ -4,3 +4,7 @@ pub mod barometer;
 pub mod collected;
 pub mod ideal;
 pub mod level;
+
+pub mod solubility;
+pub mod species;
+pub mod virial;
