@@ -14,7 +14,7 @@ use overwater::gas::virial::{
 use overwater::reference::gases::{GASES_2021, SECOND_VIRIALS_2026};
 use overwater::scalar::Formula;
 use overwater::units::{Dimensioned, Temperature};
-use overwater_tests::rows;
+use overwater_testkit::data::rows;
 
 const VOLUMES: &str = include_str!("../data/molar_volumes_reference_equations.csv");
 const VIRIALS: &str = include_str!("../data/second_virial_reference_equations.csv");

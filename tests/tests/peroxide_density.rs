@@ -12,7 +12,7 @@ use overwater::plan::lesson::{Lesson, Stock, Vessel};
 use overwater::reference::peroxide::{DECOMPOSITION_HEAT_1982, DECOMPOSITION_HEAT_LIQUID};
 use overwater::scalar::Formula;
 use overwater::units::{Concentration, Dimensioned, Temperature};
-use overwater_tests::rows;
+use overwater_testkit::data::rows;
 
 const DENSITIES: &str = include_str!("../data/peroxide_density.csv");
 const STRENGTHS: &str = include_str!("../data/peroxide_strengths.csv");

@@ -13,7 +13,7 @@ use overwater::reference::water_ionisation::{IONISATION_2007, IONISATION_2024};
 use overwater::scalar::Formula;
 use overwater::units::{MassDensity, Temperature};
 use overwater::water::ionisation::{Pkw, pkw};
-use overwater_tests::rows;
+use overwater_testkit::data::rows;
 
 const COMPILATIONS: &str = include_str!("../data/thermochemistry_nasa_glenn.csv");
 const IONISATION: &str = include_str!("../data/water_ionisation.csv");

@@ -52,15 +52,15 @@ pub struct PlanAnswer {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct PlaceAnswer {
-    /// Temperature of room, trough and stock [degC].
+    /// Temperature of room, trough and stock (degC).
     pub temperature_c: f64,
-    /// Pressure at the place [kPa].
+    /// Pressure at the place (kPa).
     pub pressure_kpa: f64,
-    /// The sea-level pressure it was worked out from [kPa].
+    /// The sea-level pressure it was worked out from (kPa).
     pub sea_level_pressure_kpa: Option<f64>,
-    /// The altitude it was worked out with [m].
+    /// The altitude it was worked out with (m).
     pub altitude_m: Option<f64>,
-    /// Volume of the room [m3].
+    /// Volume of the room (m3).
     pub room_volume_m3: f64,
     /// Air changes per hour.
     pub air_changes_per_hour: f64,
@@ -70,9 +70,9 @@ pub struct PlaceAnswer {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct StrengthAnswer {
-    /// Amount concentration [mol/dm3].
+    /// Amount concentration (mol/dm3).
     pub concentration_mol_per_dm3: f64,
-    /// Volume strength under the plan's convention [vol].
+    /// Volume strength under the plan's convention (vol).
     pub volume_strength_vol: f64,
     /// Grams in 100 cm3.
     pub percent_w_v: f64,
@@ -84,7 +84,7 @@ pub struct StrengthAnswer {
 pub struct ConventionAnswer {
     /// The convention.
     pub convention: String,
-    /// The concentration it would mean [mol/dm3].
+    /// The concentration it would mean (mol/dm3).
     pub concentration_mol_per_dm3: f64,
 }
 
@@ -92,17 +92,17 @@ pub struct ConventionAnswer {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct AssayDesignAnswer {
-    /// Stock to pipette [cm3].
+    /// Stock to pipette (cm3).
     pub sample_cm3: f64,
-    /// Volumetric flask [cm3].
+    /// Volumetric flask (cm3).
     pub made_up_to_cm3: f64,
-    /// Diluted sample to titrate [cm3].
+    /// Diluted sample to titrate (cm3).
     pub aliquot_cm3: f64,
-    /// Concentration of the permanganate [mol/dm3].
+    /// Concentration of the permanganate (mol/dm3).
     pub permanganate_mol_per_dm3: f64,
-    /// Titre if the label is true [cm3].
+    /// Titre if the label is true (cm3).
     pub expected_titre_cm3: f64,
-    /// Tolerances of the glassware, added [%].
+    /// Tolerances of the glassware, added (%).
     pub glassware_percent: f64,
 }
 
@@ -134,9 +134,9 @@ pub struct StockAnswer {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct DilutionAnswer {
-    /// Stock to measure [cm3].
+    /// Stock to measure (cm3).
     pub stock_cm3: f64,
-    /// Volume to make it up to with purified water [cm3].
+    /// Volume to make it up to with purified water (cm3).
     pub made_up_to_cm3: f64,
 }
 
@@ -148,7 +148,7 @@ pub struct SampleAnswer {
     pub name: String,
     /// The form in which it is used.
     pub form: String,
-    /// Mass of each [g].
+    /// Mass of each (g).
     pub mass_g: f64,
     /// How many.
     pub count: u32,
@@ -162,23 +162,23 @@ pub struct RequisitionAnswer {
     pub groups: u32,
     /// Sets put out, with the spare ones.
     pub sets: u32,
-    /// Peroxide for one preparation, by theory [cm3].
+    /// Peroxide for one preparation, by theory (cm3).
     pub theory_cm3: f64,
     /// Collection efficiency that is counted on.
     pub collection_efficiency_fraction: f64,
-    /// Peroxide for one preparation with that efficiency [cm3].
+    /// Peroxide for one preparation with that efficiency (cm3).
     pub with_efficiency_cm3: f64,
-    /// The same rounded up to what is measured out [cm3].
+    /// The same rounded up to what is measured out (cm3).
     pub issue_cm3: f64,
-    /// Peroxide for all sets [cm3].
+    /// Peroxide for all sets (cm3).
     pub issue_in_all_cm3: f64,
     /// How to make it from the stock; nothing where the stock is run as it is.
     pub dilution: Option<DilutionAnswer>,
     /// The catalyst.
     pub catalyst: String,
-    /// Catalyst for one preparation [g].
+    /// Catalyst for one preparation (g).
     pub catalyst_g: f64,
-    /// Catalyst for all sets [g].
+    /// Catalyst for all sets (g).
     pub catalyst_in_all_g: f64,
     /// Gas jars, with the spare ones.
     pub jars: u32,
@@ -194,9 +194,9 @@ pub struct RequisitionAnswer {
     pub tongs: u32,
     /// Splints.
     pub splints: u32,
-    /// Indicator [cm3].
+    /// Indicator (cm3).
     pub indicator_cm3: f64,
-    /// Water for the jars whose product is tested [cm3].
+    /// Water for the jars whose product is tested (cm3).
     pub jar_water_cm3: f64,
     /// Samples.
     pub samples: Vec<SampleAnswer>,
@@ -206,11 +206,11 @@ pub struct RequisitionAnswer {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct GasAnswer {
-    /// Volume of moist gas, as it stands in the vessel [cm3].
+    /// Volume of moist gas, as it stands in the vessel (cm3).
     pub moist_cm3: f64,
-    /// Volume of the same gas dry, at 0 degC and 1 atm [cm3].
+    /// Volume of the same gas dry, at 0 degC and 1 atm (cm3).
     pub dry_cm3: f64,
-    /// Amount of dry gas [mmol].
+    /// Amount of dry gas (mmol).
     pub amount_mmol: f64,
 }
 
@@ -218,9 +218,9 @@ pub struct GasAnswer {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct GasBudgetAnswer {
-    /// Vapour pressure of water at the trough's temperature [kPa].
+    /// Vapour pressure of water at the trough's temperature (kPa).
     pub vapour_pressure_kpa: f64,
-    /// Pressure of the dry gas, levels equal [kPa].
+    /// Pressure of the dry gas, levels equal (kPa).
     pub dry_pressure_kpa: f64,
     /// Each vessel in order.
     pub vessels: Vec<GasAnswer>,
@@ -238,9 +238,9 @@ pub struct VesselFillingAnswer {
     pub name: String,
     /// Jar or tube.
     pub kind: KindRequest,
-    /// Gas that has passed when it begins to fill [cm3].
+    /// Gas that has passed when it begins to fill (cm3).
     pub from_cm3: f64,
-    /// Gas that has passed when it is full [cm3].
+    /// Gas that has passed when it is full (cm3).
     pub to_cm3: f64,
     /// Mean fraction of oxygen, by amount of dry gas.
     pub oxygen_fraction: f64,
@@ -258,25 +258,25 @@ pub struct VesselFillingAnswer {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct CurvePoint {
-    /// Gas that has passed [cm3].
+    /// Gas that has passed (cm3).
     pub passed_cm3: f64,
     /// Fraction of oxygen in the gas that leaves.
     pub oxygen_fraction: f64,
 }
 
-/// Where the oxygen of one preparation goes, as volumes of moist gas [cm3].
+/// Where the oxygen of one preparation goes, as volumes of moist gas (cm3).
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct OxygenBalanceAnswer {
-    /// Oxygen made, without what is lost [cm3].
+    /// Oxygen made, without what is lost (cm3).
     pub made_cm3: f64,
-    /// Oxygen of the air in flask and tube at the start [cm3].
+    /// Oxygen of the air in flask and tube at the start (cm3).
     pub from_air_cm3: f64,
-    /// Oxygen in the vessels [cm3].
+    /// Oxygen in the vessels (cm3).
     pub in_vessels_cm3: f64,
-    /// Oxygen in what was rejected [cm3].
+    /// Oxygen in what was rejected (cm3).
     pub in_rejected_cm3: f64,
-    /// Oxygen left in flask and tube [cm3].
+    /// Oxygen left in flask and tube (cm3).
     pub left_in_flask_cm3: f64,
 }
 
@@ -284,13 +284,13 @@ pub struct OxygenBalanceAnswer {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct FillingAnswer {
-    /// Free volume of flask and tube [cm3].
+    /// Free volume of flask and tube (cm3).
     pub free_volume_cm3: f64,
-    /// What to throw away first [cm3].
+    /// What to throw away first (cm3).
     pub rejected_cm3: f64,
     /// Whether the lesson said how much.
     pub rejected_was_given: bool,
-    /// The least that reaches every fraction wanted [cm3].
+    /// The least that reaches every fraction wanted (cm3).
     pub least_rejected_cm3: f64,
     /// Each vessel in order.
     pub vessels: Vec<VesselFillingAnswer>,
@@ -304,31 +304,31 @@ pub struct FillingAnswer {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct AdditionsAnswer {
-    /// Peroxide that is added in one preparation [cm3].
+    /// Peroxide that is added in one preparation (cm3).
     pub peroxide_cm3: f64,
-    /// Water in the flask at the start [cm3].
+    /// Water in the flask at the start (cm3).
     pub heel_cm3: f64,
-    /// Rise if the solution decomposes all at once by itself, no heat lost [K].
+    /// Rise if the solution decomposes all at once by itself, no heat lost (K).
     pub rise_by_itself_k: f64,
-    /// Rise if all is added at once to the water in the flask, no heat lost [K].
+    /// Rise if all is added at once to the water in the flask, no heat lost (K).
     pub rise_at_once_k: f64,
-    /// Temperature that this would lead to [degC]; above the boiling point it boils instead.
+    /// Temperature that this would lead to (degC); above the boiling point it boils instead.
     pub end_temperature_c: f64,
-    /// Temperature at which water boils at the place [degC].
+    /// Temperature at which water boils at the place (degC).
     pub boiling_point_c: f64,
     /// Whether it would boil.
     pub boils: bool,
     /// Share of steam in the leaving gas at the end temperature; 1 where it boils.
     pub steam_share_at_once: f64,
-    /// Portion advised [cm3].
+    /// Portion advised (cm3).
     pub portion_cm3: f64,
     /// Portions.
     pub portions: u32,
-    /// Rise with the first portion, no heat lost [K].
+    /// Rise with the first portion, no heat lost (K).
     pub rise_per_portion_k: f64,
     /// Share of steam in the leaving gas after the first portion.
     pub steam_share_per_portion: f64,
-    /// Moist gas from one portion [cm3].
+    /// Moist gas from one portion (cm3).
     pub gas_per_portion_cm3: f64,
     /// Share of the flask that is filled with liquid at the end.
     pub flask_filled_fraction: f64,
@@ -338,21 +338,21 @@ pub struct AdditionsAnswer {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct BackPressureAnswer {
-    /// Rate at which gas comes [cm3/s].
+    /// Rate at which gas comes (cm3/s).
     pub flow_cm3_per_s: f64,
-    /// Water over the outlet [kPa].
+    /// Water over the outlet (kPa).
     pub depth_kpa: f64,
-    /// Friction in the tube [kPa].
+    /// Friction in the tube (kPa).
     pub friction_kpa: f64,
-    /// Excess pressure in a bubble [kPa].
+    /// Excess pressure in a bubble (kPa).
     pub bubble_kpa: f64,
-    /// All together [kPa].
+    /// All together (kPa).
     pub total_kpa: f64,
-    /// How far the liquid stands in the stem above the liquid in the flask [cm].
+    /// How far the liquid stands in the stem above the liquid in the flask (cm).
     pub stem_rise_cm: f64,
-    /// Length of the stem above the liquid [cm].
+    /// Length of the stem above the liquid (cm).
     pub stem_length_cm: f64,
-    /// What is left of the stem before gas escapes through the funnel [cm].
+    /// What is left of the stem before gas escapes through the funnel (cm).
     pub margin_cm: f64,
 }
 
@@ -360,13 +360,13 @@ pub struct BackPressureAnswer {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SuckBackAnswer {
-    /// Temperature from which the flask is taken to cool [degC].
+    /// Temperature from which the flask is taken to cool (degC).
     pub from_c: f64,
     /// Share of the moist gas that is lost.
     pub shrinkage: f64,
-    /// Water that the cooling flask would draw in [cm3].
+    /// Water that the cooling flask would draw in (cm3).
     pub drawn_cm3: f64,
-    /// What the delivery tube holds [cm3].
+    /// What the delivery tube holds (cm3).
     pub tube_cm3: f64,
     /// Whether that reaches the flask while the tube's end is under water.
     pub reaches_flask: bool,
@@ -388,13 +388,13 @@ pub struct BurnAnswerRow {
     pub product: String,
     /// The product with subscripts.
     pub product_unicode: String,
-    /// Mass of the product, if all of the sample burns [g].
+    /// Mass of the product, if all of the sample burns (g).
     pub product_g: f64,
-    /// Oxygen that the sample uses up [mmol].
+    /// Oxygen that the sample uses up (mmol).
     pub oxygen_used_mmol: f64,
     /// That oxygen as a share of what the vessel holds.
     pub share_of_oxygen: f64,
-    /// The most of the sample that the vessel's oxygen burns [g].
+    /// The most of the sample that the vessel's oxygen burns (g).
     pub greatest_sample_g: f64,
 }
 
@@ -410,9 +410,9 @@ pub struct BurnAnswer {
     pub formula: String,
     /// The form in which it is used.
     pub form: String,
-    /// Mass of the sample [g].
+    /// Mass of the sample (g).
     pub sample_g: f64,
-    /// Oxygen in the vessel [mmol].
+    /// Oxygen in the vessel (mmol).
     pub oxygen_mmol: f64,
     /// What it makes: what is favoured and what is usually credited, where these differ.
     pub answers: Vec<BurnAnswerRow>,
@@ -472,6 +472,6 @@ pub struct ConstantAnswer {
 pub struct RelationAnswer {
     /// Where it comes from.
     pub source: String,
-    /// The year of the edition used.
-    pub year: u16,
+    /// The year of the edition used; nothing for a law.
+    pub year: Option<u16>,
 }

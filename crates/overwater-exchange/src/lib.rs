@@ -8,6 +8,8 @@
 #![deny(missing_docs)]
 
 pub mod answer;
+pub mod calculation;
+pub mod chemistry;
 mod convert;
 mod locate;
 mod read;

@@ -41,9 +41,9 @@ pub struct LessonRequest {
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct RoomRequest {
-    /// Temperature of room, trough and stock [degC].
+    /// Temperature of room, trough and stock (degC).
     pub temperature_c: Option<f64>,
-    /// Volume [m3].
+    /// Volume (m3).
     pub volume_m3: Option<f64>,
     /// Air changes per hour.
     pub air_changes_per_hour: Option<f64>,
@@ -53,17 +53,17 @@ pub struct RoomRequest {
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct BarometerRequest {
-    /// Pressure at the place [kPa].
+    /// Pressure at the place (kPa).
     pub station_pressure_kpa: Option<f64>,
-    /// Pressure at the place [hPa], which is the same as mbar.
+    /// Pressure at the place (hPa), which is the same as mbar.
     pub station_pressure_hpa: Option<f64>,
-    /// Pressure at the place [mmHg].
+    /// Pressure at the place (mmHg).
     pub station_pressure_mmhg: Option<f64>,
-    /// Pressure reduced to sea level, as in a weather report [kPa].
+    /// Pressure reduced to sea level, as in a weather report (kPa).
     pub sea_level_pressure_kpa: Option<f64>,
-    /// Pressure reduced to sea level, as in a weather report [hPa].
+    /// Pressure reduced to sea level, as in a weather report (hPa).
     pub sea_level_pressure_hpa: Option<f64>,
-    /// Height of the place above sea level [m].
+    /// Height of the place above sea level (m).
     pub altitude_m: Option<f64>,
 }
 
@@ -77,7 +77,7 @@ pub struct StockRequest {
     /// "25 degC and 1 atm", "25 degC and 100 kPa", or a molar volume such as "22.4 dm3/mol".
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub convention: Option<String>,
-    /// Density, for a strength in % w/w [g/cm3]; computed where it is not given.
+    /// Density, for a strength in % w/w (g/cm3); computed where it is not given.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub density_g_per_cm3: Option<f64>,
     /// The day the bottle was opened, as in "2026-05-04".
@@ -92,15 +92,15 @@ pub struct StockRequest {
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct AssayRequest {
-    /// Titre [cm3].
+    /// Titre (cm3).
     pub titre_cm3: f64,
-    /// Concentration of the permanganate [mol/dm3].
+    /// Concentration of the permanganate (mol/dm3).
     pub permanganate_mol_per_dm3: f64,
-    /// Stock taken [cm3].
+    /// Stock taken (cm3).
     pub sample_cm3: f64,
-    /// Volume it was made up to [cm3].
+    /// Volume it was made up to (cm3).
     pub made_up_to_cm3: f64,
-    /// Volume titrated [cm3].
+    /// Volume titrated (cm3).
     pub aliquot_cm3: f64,
 }
 
@@ -112,7 +112,7 @@ pub struct RunRequest {
     pub strength: Option<String>,
     /// Share of the oxygen made that is collected or rejected on purpose, 0 to 1.
     pub collection_efficiency_fraction: Option<f64>,
-    /// Gas to throw away first [cm3]; worked out where it is left out.
+    /// Gas to throw away first (cm3); worked out where it is left out.
     pub rejected_cm3: Option<f64>,
     /// Groups that each make the preparation.
     pub groups: Option<u32>,
@@ -128,7 +128,7 @@ pub struct RunRequest {
 pub struct CatalystRequest {
     /// What it is.
     pub substance: Option<String>,
-    /// Its mass for one preparation [g].
+    /// Its mass for one preparation (g).
     pub mass_g: Option<f64>,
 }
 
@@ -146,27 +146,27 @@ pub enum FunnelRequest {
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct ApparatusRequest {
-    /// Volume of the flask [cm3].
+    /// Volume of the flask (cm3).
     pub flask_cm3: Option<f64>,
-    /// Water in it at the start [cm3].
+    /// Water in it at the start (cm3).
     pub heel_cm3: Option<f64>,
-    /// Volume of air in flask and tube [cm3]; worked out from the others where it is left out.
+    /// Volume of air in flask and tube (cm3); worked out from the others where it is left out.
     pub free_volume_cm3: Option<f64>,
     /// The funnel.
     pub funnel: Option<FunnelRequest>,
-    /// Length of the funnel stem above the liquid [cm].
+    /// Length of the funnel stem above the liquid (cm).
     pub stem_length_cm: Option<f64>,
-    /// Bore of the delivery tube [mm].
+    /// Bore of the delivery tube (mm).
     pub tube_bore_mm: Option<f64>,
-    /// Length of the delivery tube [cm].
+    /// Length of the delivery tube (cm).
     pub tube_length_cm: Option<f64>,
-    /// Depth of its outlet under the trough's surface [cm].
+    /// Depth of its outlet under the trough's surface (cm).
     pub outlet_depth_cm: Option<f64>,
-    /// Rate at which gas is to come [cm3/s].
+    /// Rate at which gas is to come (cm3/s).
     pub flow_cm3_per_s: Option<f64>,
-    /// Volume of a jar [cm3].
+    /// Volume of a jar (cm3).
     pub jar_cm3: Option<f64>,
-    /// Volume of a tube [cm3].
+    /// Volume of a tube (cm3).
     pub tube_cm3: Option<f64>,
 }
 
@@ -189,11 +189,11 @@ pub struct VesselRequest {
     pub name: Option<String>,
     /// Jar or tube.
     pub kind: KindRequest,
-    /// Its volume, where it is not that of every jar or tube [cm3].
+    /// Its volume, where it is not that of every jar or tube (cm3).
     pub volume_cm3: Option<f64>,
     /// What is burned in it, by name or formula; a glowing splint where it is left out.
     pub burn: Option<String>,
-    /// Mass of the sample [g].
+    /// Mass of the sample (g).
     pub sample_g: Option<f64>,
     /// The fraction of oxygen wanted, 0 to 1.
     pub wanted_oxygen_fraction: Option<f64>,

@@ -3,8 +3,11 @@
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
+mod layout;
 mod page;
 mod terminal;
+mod typeset;
 
 pub use page::page;
 pub use terminal::terminal;
+pub use typeset::typeset;

@@ -173,6 +173,59 @@ bounds! {
     /// Air changes per hour.
     AIR_CHANGES_PER_HOUR = "air_changes_per_hour", AIR_CHANGES, 0.0, 100.0, "from a sealed room to a cleanroom";
 
+    /// Temperature of water, for the equation of CIPM-2007.
+    CIPM_TEMPERATURE_C = "temperature_c", TEMPERATURE, 5.0, 30.0, "range of CIPM-2007";
+    /// Pressure of moist air, for the enhancement factor of CIPM-2007.
+    CIPM_PRESSURE_KPA = "pressure_kpa", STATION_PRESSURE, 60.0, 110.0, "range of CIPM-2007";
+    /// Temperature of water, for the equations of Buck.
+    BUCK_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 50.0, "range of Buck's equations";
+    /// Temperature of water, for the Magnus form.
+    MAGNUS_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 60.0, "range of the Magnus form over water";
+    /// Temperature of water, for the Antoine equation.
+    ANTOINE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 1.0, 100.0, "range of the Antoine equation";
+    /// Temperature of water, for a printed table.
+    TABLE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 100.0, "first and last entry of the table";
+    /// Temperature of ice.
+    ICE_TEMPERATURE_C = "temperature_c", TEMPERATURE, -100.0, 0.0,
+        "ice at atmospheric pressure, well inside the range of the source";
+    /// Temperature of water, for the density of Tanaka et al.
+    TANAKA_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 40.0, "range of the recommended table of 2001";
+    /// Temperature of water saturated with air, for the density of Tanaka et al.
+    AERATED_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 25.0,
+        "range of the term for dissolved air in the recommended table of 2001";
+    /// Temperature of saturated brine.
+    BRINE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 10.0, 40.0, "range of the handbook's values for brine";
+    /// Temperature of saturated brine, for the cubic of Greenspan.
+    GREENSPAN_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 50.0, "where the cubic was compared";
+    /// Molality of a dilute solution.
+    MOLALITY_MOL_PER_KG = "molality_mol_per_kg", MOLALITY, 0.0, 2.0,
+        "beyond 2 mol/kg Raoult's law goes astray fast";
+    /// Ions from one formula of the salt.
+    IONS = "ions", IONS, 1.0, 5.0, "1 for sugar, 2 for sodium chloride, 5 for aluminium sulfate";
+    /// Height above sea level of a low place.
+    LOW_ALTITUDE_M = "altitude_m", ALTITUDE, -450.0, 750.0,
+        "the reduction for low stations holds below 750 m";
+    /// Temperature of the outside air.
+    AIR_TEMPERATURE_C = "air_temperature_c", AIR_TEMPERATURE, -50.0, 50.0, "weather where people live";
+    /// Pressure of the vapour in the outside air.
+    AIR_VAPOUR_PRESSURE_KPA = "air_vapour_pressure_kpa", AIR_VAPOUR_PRESSURE, 0.0, 6.0,
+        "from dry air to a dew point of 36 degC";
+    /// Latitude, positive to the north.
+    LATITUDE_DEG = "latitude_deg", LATITUDE, -90.0, 90.0, "from pole to pole";
+    /// Gravity at the place.
+    GRAVITY_M_PER_S2 = "gravity_m_per_s2", GRAVITY, 9.76, 9.84, "from high mountains at the equator to the poles";
+    /// Height of a column of liquid; negative below the level it is counted from.
+    COLUMN_MM = "column_mm", COLUMN, -2000.0, 2000.0, "taller than any school manometer";
+    /// Pressure of a column of liquid.
+    COLUMN_PRESSURE_KPA = "column_pressure_kpa", COLUMN_PRESSURE, -120.0, 120.0, SCHOOLS;
+    /// Density of the liquid in a column.
+    LIQUID_DENSITY_G_PER_CM3 = "liquid_density_g_per_cm3", LIQUID_DENSITY, 0.5, 14.0,
+        "from the lightest oils to mercury";
+    /// Temperature of mercury.
+    MERCURY_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 100.0, "range of the density of mercury";
+    /// Reading of a mercury barometer.
+    BAROMETER_MM = "barometer_mm", BAROMETER_READING, 300.0, 850.0, SCHOOLS;
+
     /// Temperature of butane: it stays a gas at every pressure that is accepted.
     BUTANE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 5.0, 100.0,
         "butane under 120 kPa is a liquid below 4 degC";
@@ -191,7 +244,7 @@ bounds! {
     /// Temperature of water with oxygen in it, Henry constant of 1979.
     BENSON_KRAUSE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 60.0, "the range of the measurements";
     /// Temperature of water under moist air.
-    AERATED_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 40.0, "the range of the measurements";
+    DISSOLVED_OXYGEN_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 40.0, "the range of the measurements";
     /// Salinity.
     SALINITY = "salinity", SALINITY, 0.0, 40.0, "from fresh water to the saltiest sea of the measurements";
     /// Partial pressure of a gas over water.
@@ -250,6 +303,9 @@ mod tests {
             ("", ""),
             ("%", ""),
             ("1/h", "_per_hour"),
+            ("deg", "_deg"),
+            ("m/s2", "_m_per_s2"),
+            ("mol/kg", "_mol_per_kg"),
             ("K", "_k"),
         ];
         for bound in ALL {

@@ -10,8 +10,10 @@
 pub mod apparatus;
 pub mod bounds;
 pub mod burn;
+pub mod catalogue;
 pub mod caution;
 pub mod chem;
+pub mod conventions;
 mod error;
 pub mod gas;
 mod nearest;

@@ -45,6 +45,24 @@ impl Unit {
         Unit { text, pretty, latex, si, zero: 0.0 }
     }
 
+    /// As the last part of a name: `kpa`, `mol_per_dm3`, `c`; nothing for a plain number.
+    ///
+    /// ```
+    /// use overwater::units::{DEGREE_CELSIUS, JOULE_PER_MOLE_KELVIN, MOLE_PER_CUBIC_DECIMETRE};
+    /// assert_eq!(MOLE_PER_CUBIC_DECIMETRE.suffix(), "mol_per_dm3");
+    /// assert_eq!(DEGREE_CELSIUS.suffix(), "c");
+    /// assert_eq!(JOULE_PER_MOLE_KELVIN.suffix(), "j_per_mol_k");
+    /// ```
+    #[must_use]
+    pub fn suffix(&self) -> String {
+        match self.text {
+            "degC" => "c".to_owned(),
+            "%" => "percent".to_owned(),
+            "1/h" => "per_hour".to_owned(),
+            text => text.replace('/', "_per_").replace(['(', ')'], "").replace(' ', "_").to_lowercase(),
+        }
+    }
+
     /// From this unit to SI base units.
     #[inline(always)]
     pub fn to_si<S: Scalar>(&self, value: S) -> S {
@@ -128,6 +146,17 @@ pub const CUBIC_CENTIMETRE_PER_SECOND: Unit = Unit::new("cm3/s", "cm³/s", r"\ma
 pub const CUBIC_METRE: Unit = Unit::new("m3", "m³", r"\mathrm{m^3}", 1.0);
 /// Once an hour.
 pub const PER_HOUR: Unit = Unit::new("1/h", "h⁻¹", r"\mathrm{h^{-1}}", 1.0 / 3600.0);
+
+/// Torr: the standard atmosphere over 760. It is 1.4e-7 less than the conventional millimetre of mercury.
+pub const TORR: Unit = Unit::new("torr", "Torr", r"\mathrm{Torr}", 101_325.0 / 760.0);
+/// Conventional millimetre of water: 1000 kg/m3 x 9.80665 m/s2 x 1 mm.
+pub const MILLIMETRE_OF_WATER: Unit = Unit::new("mmH2O", "mmH₂O", r"\mathrm{mmH_2O}", 9.806_65);
+/// Degree of an angle.
+pub const DEGREE: Unit = Unit::new("deg", "°", r"{}^\circ", std::f64::consts::PI / 180.0);
+/// Once per kelvin.
+pub const PER_KELVIN: Unit = Unit::new("1/K", "K⁻¹", r"\mathrm{K^{-1}}", 1.0);
+/// Mole per kilogram of solvent.
+pub const MOLE_PER_KILOGRAM: Unit = Unit::new("mol/kg", "mol/kg", r"\mathrm{mol\,kg^{-1}}", 1.0);
 
 /// Cubic centimetre per mole.
 pub const CUBIC_CENTIMETRE_PER_MOLE: Unit = Unit::new("cm3/mol", "cm³/mol", r"\mathrm{cm^3\,mol^{-1}}", 1e-6);

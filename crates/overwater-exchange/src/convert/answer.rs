@@ -334,7 +334,7 @@ impl From<&Constant> for ConstantAnswer {
             unit: from.symbol.unit.text.to_owned(),
             standard_uncertainty: from.standard_uncertainty,
             source: from.symbol.source.map(|source| source.text.to_owned()).unwrap_or_default(),
-            year: from.symbol.source.map(|source| source.year),
+            year: from.symbol.source.and_then(|source| source.year),
         }
     }
 }

@@ -111,7 +111,7 @@ impl Species {
             })
     }
 
-    /// Heat capacity [J/(mol K)], enthalpy [kJ/mol] and entropy [J/(mol K)] at a temperature [K].
+    /// Heat capacity (J/(mol K)), enthalpy (kJ/mol) and entropy (J/(mol K)) at a temperature (K).
     ///
     /// ```
     /// use overwater::reference::nasa9::Species;

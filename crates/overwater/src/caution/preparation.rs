@@ -242,7 +242,7 @@ fn suck_back(_: &Lesson, plan: &Plan) -> Option<Caution> {
         "end of the preparation",
         text,
         format!(
-            "cooling from {} degC would draw in {} cm3, and the tube holds {}",
+            "cooling from {} degC would draw in {} cm3, and the tube holds {} cm3",
             decimals(back.from_c, 0),
             significant(back.drawn_cm3, 2),
             significant(back.tube_cm3, 2)

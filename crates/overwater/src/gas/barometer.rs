@@ -1,4 +1,4 @@
-//! Pressure at the place from a pressure reduced to sea level.
+//! Pressure at the place from a pressure reduced to sea level, and back.
 //!
 //! ISO 2533:1975 standard atmosphere, troposphere:
 //!
@@ -7,7 +7,8 @@
 //! ```
 //!
 //! Range of the source: -2 to 11 km. The air is taken as standard: on a day 15 K warmer than the standard the
-//! pressure 200 m up is 0.12 % higher than this gives.
+//! pressure 200 m up is 0.12 % higher than this gives. Where the temperature of the air is known and the place is low,
+//! [`low_level`](super::low_level) allows for it.
 
 use crate::bounds::{self, Bound};
 use crate::reference::atmosphere::{
@@ -20,13 +21,24 @@ use crate::units::{Dimensioned, Length, Pressure};
 /// Pressure at a height from the pressure at sea level.
 #[inline(always)]
 pub fn station_pressure<S: Scalar>(sea_level: Pressure<S>, altitude: Length<S>) -> Pressure<S> {
+    Pressure::new(sea_level.si() * ratio(altitude)).checkpoint(&symbols::STATION_PRESSURE)
+}
+
+/// Pressure at sea level from the pressure at a height.
+#[inline(always)]
+pub fn sea_level_pressure<S: Scalar>(station: Pressure<S>, altitude: Length<S>) -> Pressure<S> {
+    Pressure::new(station.si() / ratio(altitude)).checkpoint(&symbols::SEA_LEVEL_PRESSURE)
+}
+
+/// The pressure at a height over that at sea level.
+#[inline(always)]
+fn ratio<S: Scalar>(altitude: Length<S>) -> S {
     let z = altitude.si();
     let r = S::constant(&EARTH_RADIUS_1975);
     let height = (r * z / (r + z)).checkpoint(&symbols::GEOPOTENTIAL_HEIGHT);
     let cooler =
         S::number(1.0) - S::constant(&LAPSE_RATE_1975) * height / S::constant(&SEA_LEVEL_TEMPERATURE_1975);
-    let ratio = (S::constant(&PRESSURE_EXPONENT_1975) * cooler.ln()).exp();
-    Pressure::new(sea_level.si() * ratio).checkpoint(&symbols::STATION_PRESSURE)
+    (S::constant(&PRESSURE_EXPONENT_1975) * cooler.ln()).exp()
 }
 
 /// `station_pressure(sea_level_pressure_kpa, altitude_m)` in kPa.
@@ -59,5 +71,36 @@ impl Formula<2> for StationPressure {
         let sea_level = Pressure::new(sea_level.enter(&symbols::SEA_LEVEL_PRESSURE));
         let altitude = Length::new(altitude.enter(&symbols::ALTITUDE));
         station_pressure(sea_level, altitude).leave(&symbols::STATION_PRESSURE)
+    }
+}
+
+/// `sea_level_pressure(pressure_kpa, altitude_m)` in kPa: the inverse of [`StationPressure`].
+///
+/// ```
+/// use overwater::gas::barometer::SeaLevelPressure;
+/// use overwater::scalar::Formula;
+/// // ISO 2533:1975, table: 79.4952 kPa at a geopotential height of 2000 m, 2000.6294 m above sea level.
+/// assert!((SeaLevelPressure.number([79.4952, 2000.6294])? - 101.325).abs() < 1e-4);
+/// # Ok::<(), overwater::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, Default)]
+pub struct SeaLevelPressure;
+
+impl Formula<2> for SeaLevelPressure {
+    const NAME: &'static str = "sea_level_pressure";
+
+    fn inputs(&self) -> [&'static Bound; 2] {
+        [&bounds::PRESSURE_KPA, &bounds::ALTITUDE_M]
+    }
+
+    fn output(&self) -> &'static Symbol {
+        &symbols::SEA_LEVEL_PRESSURE
+    }
+
+    #[inline(always)]
+    fn evaluate<S: Scalar>(&self, [station, altitude]: [S; 2]) -> S {
+        let station = Pressure::new(station.enter(&symbols::STATION_PRESSURE));
+        let altitude = Length::new(altitude.enter(&symbols::ALTITUDE));
+        sea_level_pressure(station, altitude).leave(&symbols::SEA_LEVEL_PRESSURE)
     }
 }

@@ -8,9 +8,9 @@
 //! ```
 
 use crate::bounds::{self, Bound};
+use crate::conventions::{Conventions, IcePoint};
 use crate::gas::{ideal, level};
-use crate::reference::constants::MOLAR_GAS_2019;
-use crate::scalar::{Constant, Formula, Scalar, Symbol};
+use crate::scalar::{Formula, Scalar, Symbol};
 use crate::symbols;
 use crate::units::{Dimensioned, Length, Moles, Pressure, Temperature, Volume};
 use crate::water::{density, vapour};
@@ -23,6 +23,8 @@ pub struct Reading<S> {
     pub volume: Volume<S>,
     /// Temperature of gas and water.
     pub temperature: Temperature<S>,
+    /// The temperature that goes into the gas equation: the same, but for a text's own ice point.
+    pub counted_temperature: Temperature<S>,
     /// Pressure at the place.
     pub pressure: Pressure<S>,
     /// Water level inside less level outside.
@@ -41,19 +43,25 @@ impl<S: Scalar> Reading<S> {
 
     /// Amount of dry gas when the vapour has the pressure `vapour`; NaN where nothing is left beside the vapour.
     #[inline(always)]
-    pub fn dry_amount(&self, vapour: Pressure<S>, gas_constant: &'static Constant) -> Moles<S> {
+    pub fn dry_amount(&self, vapour: Pressure<S>, conventions: &Conventions) -> Moles<S> {
         let dry = (self.gas_pressure() - vapour).checkpoint(&symbols::DRY_PRESSURE);
         let dry = Pressure::new(dry.si().within(f64::MIN_POSITIVE, f64::MAX));
-        ideal::amount(dry, self.volume, self.temperature, gas_constant)
+        ideal::amount(dry, self.volume, self.counted_temperature, conventions.gas_constant)
     }
 
     #[inline(always)]
-    fn enter(volume: S, temperature: S, pressure: S, inside_minus_outside: S) -> Self {
+    fn enter([volume, temperature, pressure, inside_minus_outside]: [S; 4], ice_point: IcePoint) -> Self {
+        let kelvin = |symbol: &'static Symbol| {
+            Temperature::new(temperature.enter(symbol).checkpoint(&symbols::THERMODYNAMIC_TEMPERATURE))
+        };
+        let true_temperature = kelvin(&symbols::TEMPERATURE);
         Reading {
             volume: Volume::new(volume.enter(&symbols::VOLUME)),
-            temperature: Temperature::new(
-                temperature.enter(&symbols::TEMPERATURE).checkpoint(&symbols::THERMODYNAMIC_TEMPERATURE),
-            ),
+            temperature: true_temperature,
+            counted_temperature: match ice_point {
+                IcePoint::Exact => true_temperature,
+                IcePoint::Rounded => kelvin(ice_point.temperature()),
+            },
             pressure: Pressure::new(pressure.enter(&symbols::STATION_PRESSURE)),
             inside_minus_outside: Length::new(inside_minus_outside.enter(&symbols::LEVEL_DIFFERENCE)),
         }
@@ -78,16 +86,10 @@ fn only_vapour(pressure_kpa: f64, inside_minus_outside_mm: f64) -> Error {
 /// assert!((amount - 7.74).abs() < 0.005);
 /// # Ok::<(), overwater::Error>(())
 /// ```
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, Default)]
 pub struct DryAmount {
-    /// The gas constant to use.
-    pub gas_constant: &'static Constant,
-}
-
-impl Default for DryAmount {
-    fn default() -> Self {
-        DryAmount { gas_constant: &MOLAR_GAS_2019 }
-    }
+    /// The constants to put in.
+    pub conventions: Conventions,
 }
 
 impl Formula<4> for DryAmount {
@@ -103,9 +105,9 @@ impl Formula<4> for DryAmount {
 
     #[inline(always)]
     fn evaluate<S: Scalar>(&self, [volume, temperature, pressure, level]: [S; 4]) -> S {
-        let reading = Reading::enter(volume, temperature, pressure, level);
+        let reading = Reading::enter([volume, temperature, pressure, level], self.conventions.ice_point);
         let vapour = vapour::saturation_pressure(reading.temperature);
-        reading.dry_amount(vapour, self.gas_constant).leave(&symbols::AMOUNT)
+        reading.dry_amount(vapour, &self.conventions).leave(&symbols::AMOUNT)
     }
 
     fn refusal(&self, [_, _, pressure, level]: [f64; 4]) -> Error {
@@ -115,16 +117,10 @@ impl Formula<4> for DryAmount {
 
 /// The same with the vapour pressure given, as textbooks print it:
 /// `dry_amount(volume_cm3, temperature_c, pressure_kpa, inside_minus_outside_mm, vapour_pressure_kpa)` in mmol.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, Default)]
 pub struct DryAmountWithVapour {
-    /// The gas constant to use.
-    pub gas_constant: &'static Constant,
-}
-
-impl Default for DryAmountWithVapour {
-    fn default() -> Self {
-        DryAmountWithVapour { gas_constant: &MOLAR_GAS_2019 }
-    }
+    /// The constants to put in.
+    pub conventions: Conventions,
 }
 
 impl Formula<5> for DryAmountWithVapour {
@@ -146,9 +142,9 @@ impl Formula<5> for DryAmountWithVapour {
 
     #[inline(always)]
     fn evaluate<S: Scalar>(&self, [volume, temperature, pressure, level, vapour]: [S; 5]) -> S {
-        let reading = Reading::enter(volume, temperature, pressure, level);
+        let reading = Reading::enter([volume, temperature, pressure, level], self.conventions.ice_point);
         let vapour = Pressure::new(vapour.enter(&symbols::VAPOUR_PRESSURE));
-        reading.dry_amount(vapour, self.gas_constant).leave(&symbols::AMOUNT)
+        reading.dry_amount(vapour, &self.conventions).leave(&symbols::AMOUNT)
     }
 
     fn refusal(&self, [_, _, pressure, level, _]: [f64; 5]) -> Error {

@@ -1,19 +1,25 @@
-//! Pressure of a column of water.
+//! Pressure of a column of water under standard gravity; [`column`](mod@super::column) takes other liquids and places.
 
+use crate::gas::column;
 use crate::reference::constants::STANDARD_GRAVITY_1901;
 use crate::scalar::Scalar;
 use crate::units::{Acceleration, Length, MassDensity, Pressure};
 
+#[inline(always)]
+fn standard_gravity<S: Scalar>() -> Acceleration<S> {
+    Acceleration::new(S::constant(&STANDARD_GRAVITY_1901))
+}
+
 /// ρ g h.
 #[inline(always)]
 pub fn column_pressure<S: Scalar>(height: Length<S>, density: MassDensity<S>) -> Pressure<S> {
-    density * Acceleration::new(S::constant(&STANDARD_GRAVITY_1901)) * height
+    column::pressure(height, density, standard_gravity())
 }
 
 /// The height of the column that a pressure holds up: p / (ρ g).
 #[inline(always)]
 pub fn column_height<S: Scalar>(pressure: Pressure<S>, density: MassDensity<S>) -> Length<S> {
-    pressure / (density * Acceleration::new(S::constant(&STANDARD_GRAVITY_1901)))
+    column::height(pressure, density, standard_gravity())
 }
 
 #[cfg(test)]

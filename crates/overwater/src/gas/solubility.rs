@@ -369,7 +369,7 @@ impl Formula<3> for OxygenSaturation {
     const NAME: &'static str = "oxygen_saturation";
 
     fn inputs(&self) -> [&'static Bound; 3] {
-        [&bounds::AERATED_TEMPERATURE_C, &bounds::PRESSURE_KPA, &bounds::SALINITY]
+        [&bounds::DISSOLVED_OXYGEN_TEMPERATURE_C, &bounds::PRESSURE_KPA, &bounds::SALINITY]
     }
 
     fn output(&self) -> &'static Symbol {

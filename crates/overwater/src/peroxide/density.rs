@@ -7,7 +7,7 @@
 //! ρ(app) = (c0 w + c1) exp[1e-6 (t + c4)²] / (w + c2 + c3 t)
 //! ```
 //!
-//! w is the mass fraction, t in degC, ρ(water) by Kell. Range of the source: 0 to 96 degC, w from 0 to 0.996; the doors
+//! w is the mass fraction, t in degC, ρ(water) by Kell, the equation that the fit was made with. Range of the source: 0 to 96 degC, w from 0 to 0.996; the doors
 //! here take the strengths of [`bounds::PERCENT_W_W`]. Take 0.2 % as the uncertainty: the old tables (International
 //! Critical Tables, 18 degC, from memory) lie up to 0.0017 g/cm3 away below 60 % and 0.0025 g/cm3 at 100 %.
 //!
@@ -23,7 +23,7 @@ use crate::units::{
     Concentration, DEGREE_CELSIUS, Dimensioned, GRAM_PER_CUBIC_CENTIMETRE, MOLE_PER_CUBIC_DECIMETRE,
     MassDensity, PERCENT, Temperature,
 };
-use crate::water::density::liquid_density;
+use crate::water::density::kell;
 
 /// Relative uncertainty of the density.
 pub const RELATIVE_UNCERTAINTY: f64 = 0.002;
@@ -42,7 +42,7 @@ impl<S: Scalar> At<S> {
         let celsius = temperature.si() - DEGREE_CELSIUS.zero;
         let shifted = celsius + c4;
         At {
-            water_volume: S::number(1.0) / liquid_density(temperature).si(),
+            water_volume: S::number(1.0) / kell::density(temperature).si(),
             shift: celsius * c3 + c2,
             expansion: (shifted * shifted * -1e-6).exp(),
         }
@@ -91,15 +91,15 @@ pub fn mass_fraction<S: Scalar>(concentration: Concentration<S>, temperature: Te
 /// One strength in all scales, at one temperature.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Scales {
-    /// Amount concentration [mol/dm3].
+    /// Amount concentration (mol/dm3).
     pub concentration_mol_per_dm3: f64,
-    /// Volume strength under the convention [vol].
+    /// Volume strength under the convention (vol).
     pub volume_strength_vol: f64,
     /// Grams in 100 cm3.
     pub percent_w_v: f64,
     /// Grams in 100 g.
     pub percent_w_w: f64,
-    /// Density [g/cm3].
+    /// Density (g/cm3).
     pub density_g_per_cm3: f64,
 }
 

@@ -47,8 +47,9 @@ impl Formula<3> for StockVolume {
         let wanted = Concentration::new(wanted.enter(&symbols::WANTED_CONCENTRATION));
         let made_up = Volume::new(made_up.enter(&symbols::MADE_UP_VOLUME));
         let volume = stock_volume(stock, wanted, made_up);
-        // More stock than the volume it is made up to would be concentrating, not diluting.
-        let room = made_up.si() - volume.si();
+        // A stock weaker than what is wanted would have to be concentrated, not diluted. The concentrations are compared,
+        // because with equal ones the volume may be rounded to just above the one it is made up to.
+        let room = stock.si() - wanted.si();
         volume.si().where_within(room, 0.0, f64::MAX).leave(&symbols::STOCK_VOLUME)
     }
 
@@ -63,6 +64,19 @@ impl Formula<3> for StockVolume {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn a_stock_of_the_strength_wanted_is_taken_as_it_is(
+            concentration in 0.005_1..=14.0_f64,
+            made_up in 0.05..=1e4_f64,
+        ) {
+            let volume = StockVolume.number([concentration, concentration, made_up]).unwrap();
+            prop_assert!((volume / made_up - 1.0).abs() < 1e-15, "{volume} of {made_up}");
+            prop_assert!(StockVolume.number([concentration * (1.0 - 1e-12), concentration, made_up]).is_err());
+        }
+    }
 
     #[test]
     fn diluting_never_makes_a_solution_stronger() {

@@ -140,7 +140,7 @@ impl Label {
 pub struct LabelConcentration {
     /// The amount concentration.
     pub concentration: Concentration<f64>,
-    /// The density [g/cm3], where it had to be computed.
+    /// The density (g/cm3), where it had to be computed.
     pub computed_density_g_per_cm3: Option<f64>,
 }
 

@@ -11,31 +11,31 @@ use crate::{Code, Error, Result};
 /// Heat, steam and portions.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Additions {
-    /// Peroxide that is added in one preparation [cm3].
+    /// Peroxide that is added in one preparation (cm3).
     pub peroxide_cm3: f64,
-    /// Water in the flask at the start [cm3].
+    /// Water in the flask at the start (cm3).
     pub heel_cm3: f64,
-    /// Rise if the solution decomposes all at once by itself, no heat lost [K].
+    /// Rise if the solution decomposes all at once by itself, no heat lost (K).
     pub rise_by_itself_k: f64,
-    /// Rise if all of it is added at once to the water in the flask, no heat lost [K].
+    /// Rise if all of it is added at once to the water in the flask, no heat lost (K).
     pub rise_at_once_k: f64,
-    /// Temperature that this would lead to [degC]; above the boiling point it boils instead.
+    /// Temperature that this would lead to (degC); above the boiling point it boils instead.
     pub end_temperature_c: f64,
-    /// Temperature at which water boils at the place [degC].
+    /// Temperature at which water boils at the place (degC).
     pub boiling_point_c: f64,
     /// Whether it would boil.
     pub boils: bool,
     /// Share of steam in the gas that leaves at the end temperature; 1 where it boils.
     pub steam_share_at_once: f64,
-    /// Portion advised [cm3].
+    /// Portion advised (cm3).
     pub portion_cm3: f64,
     /// Portions.
     pub portions: u32,
-    /// Rise with the first portion, no heat lost [K].
+    /// Rise with the first portion, no heat lost (K).
     pub rise_per_portion_k: f64,
     /// Share of steam in the gas that leaves after the first portion.
     pub steam_share_per_portion: f64,
-    /// Moist gas from one portion [cm3].
+    /// Moist gas from one portion (cm3).
     pub gas_per_portion_cm3: f64,
     /// Share of the flask that is filled with liquid at the end.
     pub flask_filled_fraction: f64,

@@ -20,13 +20,13 @@ pub struct BurnAnswer {
     pub product: String,
     /// The product with subscripts.
     pub product_unicode: String,
-    /// Mass of the product, if all of the sample burns [g].
+    /// Mass of the product, if all of the sample burns (g).
     pub product_g: f64,
-    /// Oxygen that the sample uses up [mmol].
+    /// Oxygen that the sample uses up (mmol).
     pub oxygen_used_mmol: f64,
     /// That oxygen as a share of what the vessel holds.
     pub share_of_oxygen: f64,
-    /// The most of the sample that the vessel's oxygen burns [g].
+    /// The most of the sample that the vessel's oxygen burns (g).
     pub greatest_sample_g: f64,
 }
 
@@ -43,9 +43,9 @@ pub struct BurnPlan {
     pub form: &'static str,
     /// What holds it.
     pub holder: Holder,
-    /// Mass of the sample [g].
+    /// Mass of the sample (g).
     pub sample_g: f64,
-    /// Oxygen in the vessel [mmol].
+    /// Oxygen in the vessel (mmol).
     pub oxygen_mmol: f64,
     /// What it makes: what is favoured and what is usually credited, where these differ.
     pub answers: Vec<BurnAnswer>,

@@ -30,9 +30,9 @@ pub struct VesselFilling {
     pub name: String,
     /// Jar or tube.
     pub kind: Kind,
-    /// Gas that has passed when it begins to fill [cm3].
+    /// Gas that has passed when it begins to fill (cm3).
     pub from_cm3: f64,
-    /// Gas that has passed when it is full [cm3].
+    /// Gas that has passed when it is full (cm3).
     pub to_cm3: f64,
     /// Mean fraction of oxygen, by amount of dry gas.
     pub oxygen_fraction: f64,
@@ -52,7 +52,7 @@ impl VesselFilling {
     }
 }
 
-/// Where the oxygen of one preparation goes, in volumes of moist gas at the trough's temperature and pressure [cm3].
+/// Where the oxygen of one preparation goes, in volumes of moist gas at the trough's temperature and pressure (cm3).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct OxygenBalance {
     /// Oxygen made, without what is lost.
@@ -70,17 +70,17 @@ pub struct OxygenBalance {
 /// What to reject and what each vessel holds.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Filling {
-    /// Free volume of flask and tube [cm3].
+    /// Free volume of flask and tube (cm3).
     pub free_volume_cm3: f64,
-    /// What to throw away first [cm3].
+    /// What to throw away first (cm3).
     pub rejected_cm3: f64,
     /// Whether the lesson said how much to throw away.
     pub rejected_was_given: bool,
-    /// The least that reaches every fraction wanted [cm3].
+    /// The least that reaches every fraction wanted (cm3).
     pub least_rejected_cm3: f64,
     /// Each vessel in order.
     pub vessels: Vec<VesselFilling>,
-    /// Fraction of oxygen in the gas that leaves, against the volume that has passed [cm3].
+    /// Fraction of oxygen in the gas that leaves, against the volume that has passed (cm3).
     pub curve: Vec<(f64, f64)>,
     /// Where the oxygen goes.
     pub oxygen: OxygenBalance,
@@ -170,7 +170,7 @@ fn litres(volume_cm3: f64) -> Volume<f64> {
     Volume::new(volume_cm3 * CUBIC_CENTIMETRE.si)
 }
 
-/// What is thrown away is measured in a vessel or by counting bubbles: no finer than this [cm3].
+/// What is thrown away is measured in a vessel or by counting bubbles: no finer than this (cm3).
 const REJECTION_STEP_CM3: f64 = 10.0;
 /// Points of the curve, enough for a smooth line on paper.
 const CURVE_POINTS: u32 = 80;

@@ -1,15 +1,14 @@
-//! The train of flask, funnel, tube and trough: its volumes, the pressure in it, and water running back.
+//! The train of flask, funnel, tube and trough: its volumes and the pressure in it.
 
 use crate::apparatus::back_pressure::BackPressure;
-use crate::apparatus::{suck_back as cooling, tube};
+use crate::apparatus::tube;
 use crate::bounds;
-use crate::plan::additions::Additions;
 use crate::plan::given::{Given, check};
 use crate::plan::lesson::{Funnel, Lesson};
 use crate::plan::{Place, defaults};
 use crate::units::{
-    CENTIMETRE, CUBIC_CENTIMETRE, CUBIC_CENTIMETRE_PER_SECOND, DEGREE_CELSIUS, Dimensioned, KILOPASCAL,
-    Length, MILLIMETRE, Temperature, VolumeFlow,
+    CENTIMETRE, CUBIC_CENTIMETRE, CUBIC_CENTIMETRE_PER_SECOND, Dimensioned, KILOPASCAL, Length, MILLIMETRE,
+    VolumeFlow,
 };
 use crate::{Code, Error, Result};
 
@@ -88,21 +87,21 @@ pub(super) fn train(lesson: &Lesson, given: &mut Given) -> Result<Train> {
 /// Pressure in the flask above that of the room, and what it does in the funnel stem.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BackPressures {
-    /// Rate at which gas comes [cm3/s].
+    /// Rate at which gas comes (cm3/s).
     pub flow_cm3_per_s: f64,
-    /// Water over the outlet [kPa].
+    /// Water over the outlet (kPa).
     pub depth_kpa: f64,
-    /// Friction in the tube [kPa].
+    /// Friction in the tube (kPa).
     pub friction_kpa: f64,
-    /// Excess pressure in a bubble [kPa].
+    /// Excess pressure in a bubble (kPa).
     pub bubble_kpa: f64,
-    /// All together [kPa].
+    /// All together (kPa).
     pub total_kpa: f64,
-    /// How far the liquid stands in the stem above the liquid in the flask [cm].
+    /// How far the liquid stands in the stem above the liquid in the flask (cm).
     pub stem_rise_cm: f64,
-    /// Length of the stem above the liquid [cm].
+    /// Length of the stem above the liquid (cm).
     pub stem_length_cm: f64,
-    /// What is left of the stem before gas pushes liquid out of the funnel [cm]; below 0 it does.
+    /// What is left of the stem before gas pushes liquid out of the funnel (cm); below 0 it does.
     pub margin_cm: f64,
 }
 
@@ -120,38 +119,3 @@ pub(super) fn back_pressures(place: &Place, train: &Train) -> BackPressures {
         margin_cm: train.stem_length_cm - stem_rise_cm,
     }
 }
-
-/// Water running back when the flask cools.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct SuckBack {
-    /// Temperature from which the flask is taken to cool [degC].
-    pub from_c: f64,
-    /// Share of the moist gas that is lost.
-    pub shrinkage: f64,
-    /// Water that the cooling flask would draw in [cm3].
-    pub drawn_cm3: f64,
-    /// What the delivery tube holds [cm3].
-    pub tube_cm3: f64,
-    /// Whether that reaches the flask while the tube's end is under water.
-    pub reaches_flask: bool,
-    /// The funnel.
-    pub funnel: Funnel,
-}
-
-pub(super) fn suck_back(place: &Place, train: &Train, additions: &Additions) -> SuckBack {
-    // Above this there would be no dry gas left to shrink, and the liquid boils before it gets there.
-    let from_c = additions.end_temperature_c.min(HOTTEST_C);
-    let hot = Temperature::new(DEGREE_CELSIUS.to_si(from_c));
-    let shrinkage = cooling::shrinkage(hot, place.temperature(), place.pressure()).clamp(0.0, 1.0);
-    let drawn_cm3 = shrinkage * train.free_volume_cm3;
-    SuckBack {
-        from_c,
-        shrinkage,
-        drawn_cm3,
-        tube_cm3: train.tube_volume_cm3,
-        reaches_flask: drawn_cm3 > train.tube_volume_cm3,
-        funnel: train.funnel,
-    }
-}
-
-const HOTTEST_C: f64 = 95.0;

@@ -10,20 +10,20 @@ use crate::water::vapour::saturation_pressure;
 /// The gas in one vessel, or rejected.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct VesselGas {
-    /// Volume of moist gas, as it stands in the vessel [cm3].
+    /// Volume of moist gas, as it stands in the vessel (cm3).
     pub moist_cm3: f64,
-    /// Volume of the same gas dry, at 0 degC and 1 atm [cm3].
+    /// Volume of the same gas dry, at 0 degC and 1 atm (cm3).
     pub dry_cm3: f64,
-    /// Amount of dry gas [mmol].
+    /// Amount of dry gas (mmol).
     pub amount_mmol: f64,
 }
 
 /// The gas of one preparation.
 #[derive(Debug, Clone, PartialEq)]
 pub struct GasBudget {
-    /// Vapour pressure of water at the trough's temperature [kPa].
+    /// Vapour pressure of water at the trough's temperature (kPa).
     pub vapour_pressure_kpa: f64,
-    /// Pressure of the dry gas, levels equal [kPa].
+    /// Pressure of the dry gas, levels equal (kPa).
     pub dry_pressure_kpa: f64,
     /// Each vessel in order.
     pub vessels: Vec<VesselGas>,

@@ -60,16 +60,16 @@ impl Given {
         }
     }
 
-    /// Notes something that was taken in words.
-    pub(super) fn assume(
-        &mut self,
-        key: impl Into<String>,
-        taken: impl Into<String>,
-        why: impl Into<String>,
-    ) {
-        let assumption = Assumption { key: key.into(), taken: taken.into(), why: why.into() };
-        if !self.assumptions.contains(&assumption) {
-            self.assumptions.push(assumption);
+    /// Notes something that was taken in words. What is taken for one key for the same reason is told together.
+    pub(super) fn assume(&mut self, key: &str, taken: impl Into<String>, why: impl Into<String>) {
+        let (taken, why) = (taken.into(), why.into());
+        match self.assumptions.iter_mut().find(|known| known.key == key && known.why == why) {
+            Some(known) if known.taken.split(", ").any(|part| part == taken) => {}
+            Some(known) => {
+                known.taken.push_str(", ");
+                known.taken.push_str(&taken);
+            }
+            None => self.assumptions.push(Assumption { key: key.to_owned(), taken, why }),
         }
     }
 
@@ -89,4 +89,35 @@ pub(super) fn check(bound: &'static Bound, value: f64, key: &'static str) -> Res
 
 fn with_unit(value: f64, unit: &Unit) -> String {
     if unit.text.is_empty() { value.to_string() } else { format!("{value} {}", unit.text) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{bounds, plan::defaults};
+
+    #[test]
+    fn only_what_was_not_given_is_noted_and_each_thing_once() {
+        let mut given = Given::default();
+        assert_eq!(given.number(Some(18.0), &defaults::TEMPERATURE, &bounds::TEMPERATURE_C), Ok(18.0));
+        assert_eq!(given.number(None, &defaults::JAR, &bounds::VOLUME_CM3), Ok(250.0));
+        assert_eq!(given.number(None, &defaults::JAR, &bounds::VOLUME_CM3), Ok(250.0));
+        given.assume("sample", "0.1 g of sulfur", "usual");
+        given.assume("sample", "0.2 g of iron", "usual");
+        let noted = given.assumptions();
+        assert_eq!(noted.len(), 2);
+        assert_eq!((noted[0].key.as_str(), noted[0].taken.as_str()), ("apparatus.jar_cm3", "250 cm3"));
+        assert_eq!(noted[1].taken, "0.1 g of sulfur, 0.2 g of iron");
+    }
+
+    #[test]
+    fn a_value_outside_its_bounds_is_named_by_its_key() {
+        let mut given = Given::default();
+        let error = given.number(Some(0.0), &defaults::JAR, &bounds::VOLUME_CM3).unwrap_err();
+        assert_eq!(error.parameter, "apparatus.jar_cm3");
+        let error = given.count(Some(0), &defaults::GROUPS, 1, 100).unwrap_err();
+        assert_eq!((error.parameter.as_ref(), &*error.allowed), ("run.groups", "1 to 100"));
+        assert_eq!(given.count(Some(100), &defaults::GROUPS, 1, 100), Ok(100));
+        assert!(given.assumptions().is_empty());
+    }
 }

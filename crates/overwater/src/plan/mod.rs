@@ -2,6 +2,7 @@
 
 mod additions;
 mod burns;
+mod cooling;
 pub mod defaults;
 mod filling;
 mod flow;
@@ -13,8 +14,9 @@ mod stock;
 
 pub use additions::Additions;
 pub use burns::{BurnAnswer, BurnPlan};
+pub use cooling::SuckBack;
 pub use filling::{Filling, OxygenBalance, VesselFilling};
-pub use flow::{BackPressures, SuckBack};
+pub use flow::BackPressures;
 pub use gas_budget::{GasBudget, VesselGas};
 pub use given::Assumption;
 pub use lesson::Lesson;
@@ -65,13 +67,13 @@ pub struct Plan {
 /// Temperature and pressure at the place.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Place {
-    /// Temperature of room, trough and stock [degC].
+    /// Temperature of room, trough and stock (degC).
     pub temperature_c: f64,
-    /// Pressure at the place [kPa].
+    /// Pressure at the place (kPa).
     pub pressure_kpa: f64,
     /// What the pressure was worked out from, where it was not given for the place itself.
     pub sea_level: Option<(f64, f64)>,
-    /// Volume of the room [m3].
+    /// Volume of the room (m3).
     pub room_volume_m3: f64,
     /// Air changes per hour.
     pub air_changes_per_hour: f64,
@@ -120,7 +122,7 @@ pub fn plan(lesson: &Lesson) -> Result<Plan> {
     let additions =
         additions::additions(&place, &stock, &train, requisition.with_efficiency_cm3, gas.total.moist_cm3)?;
     let back_pressure = flow::back_pressures(&place, &train);
-    let suck_back = flow::suck_back(&place, &train, &additions);
+    let suck_back = cooling::suck_back(&place, &train, &additions);
     let burns = burns::burns(&vessels, &filling, &gas)?;
     let mut plan = Plan {
         place,
@@ -185,7 +187,7 @@ static CONSTANTS: [&Constant; 11] = [
 
 static RELATIONS: [&Source; 10] = [
     &sources::IAPWS_SR1_86,
-    &sources::KELL_1975,
+    &sources::IAPWS_SR6_08,
     &sources::CIAAW_2021,
     &sources::IDEAL_GAS,
     &sources::DALTON,

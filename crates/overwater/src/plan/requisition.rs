@@ -14,9 +14,9 @@ use crate::units::{CUBIC_CENTIMETRE, Dimensioned, MILLIMOLE, Moles, Volume};
 /// How to dilute the stock.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Dilution {
-    /// Stock to measure [cm3].
+    /// Stock to measure (cm3).
     pub stock_cm3: f64,
-    /// Volume to make it up to with purified water [cm3].
+    /// Volume to make it up to with purified water (cm3).
     pub made_up_to_cm3: f64,
 }
 
@@ -27,7 +27,7 @@ pub struct SampleLine {
     pub name: &'static str,
     /// The form in which it is used.
     pub form: &'static str,
-    /// Mass of each [g].
+    /// Mass of each (g).
     pub mass_g: f64,
     /// How many.
     pub count: u32,
@@ -40,23 +40,23 @@ pub struct Requisition {
     pub groups: u32,
     /// Sets put out, with the spare ones.
     pub sets: u32,
-    /// Peroxide for one preparation, by theory [cm3].
+    /// Peroxide for one preparation, by theory (cm3).
     pub theory_cm3: f64,
     /// Collection efficiency that is counted on.
     pub collection_efficiency_fraction: f64,
-    /// Peroxide for one preparation with that efficiency [cm3].
+    /// Peroxide for one preparation with that efficiency (cm3).
     pub with_efficiency_cm3: f64,
-    /// The same rounded up to what is measured out [cm3].
+    /// The same rounded up to what is measured out (cm3).
     pub issue_cm3: f64,
-    /// Peroxide for all sets [cm3].
+    /// Peroxide for all sets (cm3).
     pub issue_in_all_cm3: f64,
     /// How to make it from the stock; nothing where the stock is run as it is.
     pub dilution: Option<Dilution>,
     /// The catalyst.
     pub catalyst: String,
-    /// Catalyst for one preparation [g].
+    /// Catalyst for one preparation (g).
     pub catalyst_g: f64,
-    /// Catalyst for all sets [g].
+    /// Catalyst for all sets (g).
     pub catalyst_in_all_g: f64,
     /// Gas jars, with the spare ones.
     pub jars: u32,
@@ -72,9 +72,9 @@ pub struct Requisition {
     pub tongs: u32,
     /// Glowing splints.
     pub splints: u32,
-    /// Indicator [cm3].
+    /// Indicator (cm3).
     pub indicator_cm3: f64,
-    /// Water for the jars whose product is tested [cm3].
+    /// Water for the jars whose product is tested (cm3).
     pub jar_water_cm3: f64,
     /// Samples.
     pub samples: Vec<SampleLine>,

@@ -24,9 +24,9 @@ impl Stock {
 /// A strength in the scales in use.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Strength {
-    /// Amount concentration [mol/dm3].
+    /// Amount concentration (mol/dm3).
     pub concentration_mol_per_dm3: f64,
-    /// Volume strength under the lesson's convention [vol].
+    /// Volume strength under the lesson's convention (vol).
     pub volume_strength_vol: f64,
     /// Grams in 100 cm3.
     pub percent_w_v: f64,
@@ -52,7 +52,7 @@ impl Strength {
 pub struct ConventionReading {
     /// The convention in words.
     pub convention: String,
-    /// The concentration it would mean [mol/dm3].
+    /// The concentration it would mean (mol/dm3).
     pub concentration_mol_per_dm3: f64,
 }
 

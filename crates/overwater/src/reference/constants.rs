@@ -94,7 +94,7 @@ pub static STANDARD_PRESSURE_1982: Constant = certain(
 );
 /// 0 degC.
 pub static ICE_POINT_1954: Constant = certain(
-    constant("ice_point_1954", "T₀", "T_0", "0 degC", &units::KELVIN, 273.15, &sources::CGPM_1954),
+    constant("ice_point_1954", "T₀", "T_0", "0 degC", &units::KELVIN, 273.15, &sources::SI_2019),
     0.0,
 );
 

@@ -8,6 +8,11 @@ pub mod peroxide;
 pub mod sources;
 pub mod water;
 
+pub mod brine;
+pub mod earth;
+pub mod enhancement;
+pub mod vapour;
+
 pub mod acids;
 pub mod exposure_limits;
 pub mod gases;

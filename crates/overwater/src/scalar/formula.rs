@@ -1,6 +1,8 @@
 //! The doors of a formula: the same lines, read in each of the five ways.
 
-use super::{LANES, Lanes, Marked, Scalar, Script, Sensitivities, Solution, Symbol, Tape, Working};
+use super::{
+    LANES, Lanes, Marked, PropertyUncertainty, Scalar, Script, Sensitivities, Solution, Symbol, Tape, Working,
+};
 use crate::bounds::Bound;
 use crate::{Code, Error, Result};
 
@@ -24,6 +26,12 @@ pub trait Formula<const IN: usize>: Sync {
     /// Why inputs that are each within their bounds give no result; asked only after that has happened.
     fn refusal(&self, _inputs: [f64; IN]) -> Error {
         Error::new(Code::Contradiction, Self::NAME).advice("these values together have no result")
+    }
+
+    /// How far the relation itself may be from nature, where its source says so; nothing where the source gives
+    /// no figure. It does not count the uncertainty of the inputs.
+    fn property_uncertainty(&self) -> Option<&'static PropertyUncertainty> {
+        None
     }
 
     /// The number.
@@ -104,11 +112,10 @@ struct Sweep<'a, F, const IN: usize> {
 impl<F: Formula<IN>, const IN: usize> Sweep<'_, F, IN> {
     #[inline(always)]
     fn eight(&self, lanes: [Lanes; IN], bounds: &[&'static Bound; IN]) -> Lanes {
-        let mut rows = bounds.iter();
-        let inputs = lanes.map(|lane| match rows.next() {
-            Some(bound) => lane.within(bound.least, bound.greatest),
-            None => lane,
-        });
+        let mut inputs = lanes;
+        for (lane, bound) in inputs.iter_mut().zip(bounds) {
+            *lane = lane.within(bound.least, bound.greatest);
+        }
         self.formula.evaluate(inputs)
     }
 }

@@ -151,6 +151,14 @@ impl Scalar for Marked<'_> {
         self.map(f64::sqrt)
     }
 
+    fn sin(self) -> Self {
+        self.map(Scalar::sin)
+    }
+
+    fn look_up<const N: usize>(self, find: impl Fn(f64) -> [f64; N]) -> [Self; N] {
+        find(self.value).map(Self::number)
+    }
+
     fn where_within(self, tested: Self, least: f64, greatest: f64) -> Self {
         self.map(|value| value.where_within(tested.value, least, greatest))
     }

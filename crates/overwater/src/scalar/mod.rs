@@ -19,6 +19,8 @@ mod lanes;
 mod marked;
 mod sensitivities;
 mod symbol;
+mod table;
+mod uncertainty;
 mod working;
 
 use std::fmt::Debug;
@@ -29,6 +31,8 @@ pub use lanes::{LANES, Lanes};
 pub use marked::{Marked, Script, Swap};
 pub use sensitivities::Sensitivities;
 pub use symbol::{Constant, Source, Symbol};
+pub use table::Table;
+pub use uncertainty::PropertyUncertainty;
 pub use working::{Notation, Solution, SolvedStep, Tape, Working};
 
 /// The number one, as a type: dividing by it changes nothing, in no reading.
@@ -99,6 +103,13 @@ pub trait Scalar:
     /// Square root, correctly rounded.
     fn sqrt(self) -> Self;
 
+    /// Sine of an angle in radians from -π/2 to π/2, at most 1 ulp of 1 from the true value; NaN beyond.
+    fn sin(self) -> Self;
+
+    /// Numbers that go with this one stepwise, such as the entry of a table that it falls in. They stay the same
+    /// in between, so that they have no derivative and leave no trace of how they were found.
+    fn look_up<const N: usize>(self, find: impl Fn(f64) -> [f64; N]) -> [Self; N];
+
     /// The value itself where `tested` lies in the closed range, NaN elsewhere.
     fn where_within(self, tested: Self, least: f64, greatest: f64) -> Self;
 
@@ -163,6 +174,16 @@ impl Scalar for f64 {
     #[inline(always)]
     fn sqrt(self) -> Self {
         f64::sqrt(self)
+    }
+
+    #[inline(always)]
+    fn sin(self) -> Self {
+        elementary::sin(self)
+    }
+
+    #[inline(always)]
+    fn look_up<const N: usize>(self, find: impl Fn(f64) -> [f64; N]) -> [Self; N] {
+        find(self)
     }
 
     #[inline(always)]

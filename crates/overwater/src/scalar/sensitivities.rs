@@ -121,6 +121,18 @@ impl<const N: usize> Scalar for Sensitivities<N> {
         self.chain(root, 0.5 / root)
     }
 
+    /// The derivative is the cosine, taken as the square root of 1 - sin² = (1 - sin)(1 + sin).
+    #[inline(always)]
+    fn sin(self) -> Self {
+        let sine = Scalar::sin(self.0.re);
+        self.chain(sine, ((1.0 - sine) * (1.0 + sine)).sqrt())
+    }
+
+    #[inline(always)]
+    fn look_up<const M: usize>(self, find: impl Fn(f64) -> [f64; M]) -> [Self; M] {
+        find(self.0.re).map(Self::number)
+    }
+
     #[inline(always)]
     fn where_within(self, tested: Self, least: f64, greatest: f64) -> Self {
         let value = self.0.re.where_within(tested.0.re, least, greatest);

@@ -7,8 +7,8 @@ use crate::units::Unit;
 pub struct Source {
     /// Author, title, place, with the table, page or equation.
     pub text: &'static str,
-    /// The year of the edition that was used.
-    pub year: u16,
+    /// The year of the edition that was used; none for a law, a definition, or what has no single work to name.
+    pub year: Option<u16>,
 }
 
 /// A quantity as the trade writes it: its symbol, its name, the unit it is shown in, and its relation's source.

@@ -17,8 +17,10 @@ pub struct Tape {
 enum Node {
     Number(f64),
     Constant(&'static Constant),
-    /// An input or an earlier step, with its value in its school unit.
-    Named(&'static Symbol, f64),
+    /// An input, with its value in its school unit.
+    Input(&'static Symbol, f64),
+    /// An earlier step, with its value in its school unit.
+    Step(&'static Symbol, f64),
     Pair(Operation, usize, usize),
     Negative(usize),
     Power(usize, u32),
@@ -38,6 +40,7 @@ enum Function {
     Exponential,
     Logarithm,
     Root,
+    Sine,
 }
 
 impl Tape {
@@ -176,7 +179,7 @@ impl Scalar for Working<'_> {
         let Some(tape) = self.tape() else {
             return Working { value: symbol.unit.to_si(self.value), ..self };
         };
-        let named = tape.add(Node::Named(symbol, self.value));
+        let named = tape.add(Node::Input(symbol, self.value));
         let index = if symbol.unit.zero == 0.0 {
             named
         } else {
@@ -195,7 +198,7 @@ impl Scalar for Working<'_> {
             return self;
         };
         tape.steps.borrow_mut().push((symbol, self.place(tape)));
-        let named = tape.add(Node::Named(symbol, symbol.unit.from_si(self.value)));
+        let named = tape.add(Node::Step(symbol, symbol.unit.from_si(self.value)));
         // The step's own node is remembered by its position: the one before the name that now stands for it.
         Working { value: self.value, origin: Origin::Tape(tape, named) }
     }
@@ -210,6 +213,14 @@ impl Scalar for Working<'_> {
 
     fn sqrt(self) -> Self {
         self.single(self.value.sqrt(), |x| Node::Function(Function::Root, x))
+    }
+
+    fn sin(self) -> Self {
+        self.single(Scalar::sin(self.value), |x| Node::Function(Function::Sine, x))
+    }
+
+    fn look_up<const N: usize>(self, find: impl Fn(f64) -> [f64; N]) -> [Self; N] {
+        find(self.value).map(Self::number)
     }
 
     fn where_within(self, tested: Self, least: f64, greatest: f64) -> Self {
@@ -265,7 +276,7 @@ impl Solution {
                     relation: self.write(index, notation, false).0,
                     numbers: self.write(index, notation, true).0,
                     value,
-                    result: quantity(value, symbol, notation),
+                    result: quantity(five_figures(value), symbol, notation),
                 }
             })
             .collect()
@@ -291,7 +302,7 @@ impl Solution {
             .iter()
             .skip(index + 1)
             .find_map(|node| match node {
-                Node::Named(found, value) if std::ptr::eq(*found, symbol) => Some(*value),
+                Node::Step(found, value) if std::ptr::eq(*found, symbol) => Some(*value),
                 _ => None,
             })
             .unwrap_or(f64::NAN)
@@ -314,8 +325,11 @@ impl Solution {
         match *node {
             Node::Number(value) => (plain(value, notation), if value < 0.0 { 3 } else { 5 }),
             Node::Constant(constant) if numbers => given(constant.value, &constant.symbol),
-            Node::Named(symbol, value) if numbers => given(value, symbol),
-            Node::Constant(Constant { symbol, .. }) | Node::Named(symbol, _) => (name(symbol, notation), 5),
+            Node::Input(symbol, value) if numbers => given(value, symbol),
+            Node::Step(symbol, value) if numbers => given(five_figures(value), symbol),
+            Node::Constant(Constant { symbol, .. }) | Node::Input(symbol, _) | Node::Step(symbol, _) => {
+                (name(symbol, notation), 5)
+            }
             Node::Negative(x) => (format!("-{}", sub(x, 3)), 3),
             Node::Power(x, exponent) => match notation {
                 Notation::Text => (format!("{}^{exponent}", sub(x, 5)), 4),
@@ -345,6 +359,8 @@ impl Solution {
             (Function::Exponential, Notation::Text) => format!("exp({inner})"),
             (Function::Logarithm, Notation::Text) => format!("ln({inner})"),
             (Function::Root, Notation::Text) => format!("√({inner})"),
+            (Function::Sine, Notation::Text) => format!("sin({inner})"),
+            (Function::Sine, Notation::Latex) => format!(r"\sin\left({inner}\right)"),
             (Function::Exponential, Notation::Latex) => format!(r"\exp\left({inner}\right)"),
             (Function::Logarithm, Notation::Latex) => format!(r"\ln\left({inner}\right)"),
             (Function::Root, Notation::Latex) => format!(r"\sqrt{{{inner}}}"),
@@ -383,7 +399,7 @@ fn plain(value: f64, notation: Notation) -> String {
 }
 
 fn quantity(value: f64, symbol: &Symbol, notation: Notation) -> String {
-    let number = plain(five_figures(value), notation);
+    let number = plain(value, notation);
     match (symbol.unit.text, notation) {
         ("", _) => number,
         (unit, Notation::Text) => format!("{number} {unit}"),
@@ -402,7 +418,7 @@ mod tests {
     use crate::scalar::symbol::Source;
     use crate::units;
 
-    static WHERE: Source = Source { text: "made up for this test", year: 2026 };
+    static WHERE: Source = Source { text: "made up for this test", year: Some(2026) };
     static LENGTH: Symbol = Symbol {
         id: "length",
         text: "l",

@@ -1,0 +1,51 @@
+//! What the README says is still so.
+
+const README: &str = include_str!("../../README.md");
+
+/// The first fenced block in the language, without its fences.
+fn block(language: &str) -> &'static str {
+    let start = format!("```{language}\n");
+    let (_, rest) = README.split_once(&start).unwrap_or_else(|| panic!("no {language} block"));
+    rest.split_once("```").unwrap().0
+}
+
+#[test]
+fn the_short_lesson_is_a_lesson() {
+    let answer = overwater_exchange::plan_toml(block("toml")).unwrap();
+    assert_eq!(answer.filling.vessels.len(), 3);
+    assert_eq!(block("toml").lines().count(), 3);
+}
+
+#[test]
+fn the_commands_and_the_picture_are_there() {
+    let root = concat!(env!("CARGO_MANIFEST_DIR"), "/..");
+    for line in block("sh").lines() {
+        let command = line.split('#').next().unwrap().trim();
+        let known = match command {
+            "cargo run --release -- plan examples/oxygen-lesson.toml" => "examples/oxygen-lesson.toml",
+            "tests/run" => "tests/run",
+            other => panic!("nothing checks the command {other:?}"),
+        };
+        assert!(std::path::Path::new(root).join(known).exists(), "{known}");
+    }
+    let (_, picture) = README.split_once("](examples/").unwrap();
+    let name = picture.split(')').next().unwrap();
+    assert!(std::path::Path::new(root).join("examples").join(name).exists(), "{name}");
+}
+
+#[test]
+fn paths_that_the_developers_page_names_exist() {
+    let root = std::path::Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/.."));
+    let page = include_str!("../../DEVELOPERS.md");
+    let mut named = 0;
+    for word in page.split('`').skip(1).step_by(2) {
+        let is_path = word.contains('/') && !word.contains(' ') && !word.contains("::");
+        if !is_path {
+            continue;
+        }
+        let inside = ["", "crates/overwater/src"].iter().any(|place| root.join(place).join(word).exists());
+        assert!(inside, "{word} is not there");
+        named += 1;
+    }
+    assert!(named > 10, "only {named} paths were found");
+}
