@@ -365,13 +365,13 @@ fn a_weighed_gas() {
     ];
     let outcome = experiment.results(&row(&readings)).unwrap();
     // By hand: 0.0625 g + 28.9644 g/mol x 4.1571 mmol = 0.1829 g.
-    assert_prints("density", value(&outcome, &symbols::GAS_DENSITY), "1.829");
+    assert_prints("density", value(&outcome, &symbols::WEIGHED_DENSITY), "1.829");
     assert_prints("M", value(&outcome, &symbols::MOLAR_MASS), "44.00");
     let lacking = Corrections::ALL.without(Correction::Buoyancy);
     let mut without = experiment;
     without.chain.corrections = lacking;
     let bare = without.results(&row(&readings)).unwrap();
-    let air = value(&outcome, &symbols::GAS_DENSITY) - value(&bare, &symbols::GAS_DENSITY);
+    let air = value(&outcome, &symbols::WEIGHED_DENSITY) - value(&bare, &symbols::WEIGHED_DENSITY);
     assert_prints("air", air, "1.2");
     assert_close(
         "size",

@@ -71,7 +71,7 @@ fn per_cent_by_volume_and_volumes() {
         [(3.0, "9.9"), (6.0, "19.8"), (9.1, "30.0"), (30.35, "100.0"), (5.0, "16.5"), (7.0, "23.1")]
     {
         let label = Label::PercentByVolume { percent_w_v: percent };
-        let concentration = label.concentration(CONVENTION, None).unwrap();
+        let concentration = label.concentration(CONVENTION, None, celsius(20.0)).unwrap().concentration;
         assert_prints(&format!("{percent} % w/v"), CONVENTION.volume_strength(concentration), volumes);
     }
 }
@@ -79,9 +79,12 @@ fn per_cent_by_volume_and_volumes() {
 /// 30 % by mass at 1.11 g/cm3 (the density from memory) is 33.3 % w/v, 9.8 mol/dm3, 110 vol; 27.5 % by mass is about
 /// 100 vol (computed, with 1.10 g/cm3 from memory).
 #[test]
-fn per_cent_by_mass_needs_the_density() {
+fn per_cent_by_mass_goes_by_the_density() {
     let concentration = |percent_w_w: f64, density: f64| {
-        Label::PercentByMass { percent_w_w }.concentration(CONVENTION, Some(density)).unwrap()
+        Label::PercentByMass { percent_w_w }
+            .concentration(CONVENTION, Some(density), celsius(20.0))
+            .unwrap()
+            .concentration
     };
     let strong = concentration(30.0, 1.11);
     assert_prints("30 % w/w in g per 100 cm3", strength::mass_concentration(strong).si() / 10.0, "33.3");

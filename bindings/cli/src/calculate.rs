@@ -18,7 +18,7 @@ use crate::files::{self, Message};
 /// Every formula with its inputs and what they accept.
 pub(crate) fn list() -> String {
     let mut text = String::new();
-    for formula in catalogue::ALL {
+    for formula in catalogue::all() {
         text.push_str(&format!("{} -> {}\n", formula.name(), result_name(formula.output())));
         for bound in formula.inputs() {
             text.push_str(&format!("    {}: {}, {}\n", bound.name, bound.symbol.name, bound.range()));
@@ -89,7 +89,7 @@ pub(crate) fn table(formula: &str, path: &Path) -> Result<(), Message> {
     let shown = path.display().to_string();
     let mut reader = csv::ReaderBuilder::new().trim(csv::Trim::All).comment(Some(b'#')).from_reader(source);
     let header = reader.headers().map_err(|error| format!("error: {shown}: {error}"))?.clone();
-    let places = places(formula, &header).map_err(|error| format!("error: {shown}: {error}"))?;
+    let places = places(&*formula, &header).map_err(|error| format!("error: {shown}: {error}"))?;
 
     let mut writer = csv::Writer::from_writer(io::stdout().lock());
     let lost = |error: &dyn std::fmt::Display| format!("error: standard output: {error}");
@@ -107,7 +107,7 @@ pub(crate) fn table(formula: &str, path: &Path) -> Result<(), Message> {
             break;
         }
         let results =
-            work_out(formula, &places, &batch).map_err(|error| format!("error: {shown}: {error}"))?;
+            work_out(&*formula, &places, &batch).map_err(|error| format!("error: {shown}: {error}"))?;
         for (record, value) in batch.iter().zip(results) {
             without_result += usize::from(value.is_nan());
             let value = if value.is_nan() { String::new() } else { value.to_string() };

@@ -157,7 +157,7 @@ pub fn in_order<T: Copy>(
 /// `unknown_name` and `missing` for names, and what the formula refuses.
 pub fn calculate(request: &CalculationRequest) -> Result<CalculationAnswer, Box<Refusal>> {
     let formula = catalogue::find(&request.formula)?;
-    let inputs = in_order(formula, &request.inputs)?;
+    let inputs = in_order(&*formula, &request.inputs)?;
     let values: Vec<f64> = inputs.iter().map(|(_, value)| *value).collect();
     let (value, slopes) = formula.sensitivities(&values)?;
     let (_, solution) = formula.working(&values)?;

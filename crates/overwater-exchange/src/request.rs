@@ -77,7 +77,7 @@ pub struct StockRequest {
     /// "25 degC and 1 atm", "25 degC and 100 kPa", or a molar volume such as "22.4 dm3/mol".
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub convention: Option<String>,
-    /// Density, for a strength in % w/w (g/cm3).
+    /// Density, for a strength in % w/w (g/cm3); computed where it is not given.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub density_g_per_cm3: Option<f64>,
     /// The day the bottle was opened, as in "2026-05-04".

@@ -277,6 +277,40 @@ bounds! {
     MASS_FILLED_G = "mass_filled_g", MASS_FILLED, 1e-4, 1e4, BALANCE;
     /// Mass of the vessel with air, or collapsed.
     MASS_WITH_AIR_G = "mass_with_air_g", MASS_WITH_AIR, 1e-4, 1e4, BALANCE;
+
+    /// Temperature of butane: it stays a gas at every pressure that is accepted.
+    BUTANE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 5.0, 100.0,
+        "butane under 120 kPa is a liquid below 4 degC";
+    /// Pressure of a real gas, total or partial.
+    REAL_GAS_PRESSURE_KPA = "pressure_kpa", STATION_PRESSURE, 1e-3, 120.0,
+        "where two terms of the virial series are enough";
+    /// Temperature of a moist gas whose cross coefficient with water is an estimate at 20 degC.
+    ESTIMATED_MOIST_TEMPERATURE_C = "temperature_c", TEMPERATURE, 5.0, 35.0,
+        "the cross coefficient with water is an estimate at 20 degC";
+    /// Fraction of water vapour in a moist gas.
+    WATER_FRACTION = "water_fraction", WATER_FRACTION, 0.0, 0.7,
+        "beyond it the third virial coefficient of water shows";
+    /// Temperature of water with a gas in it, by the rows of the reviews.
+    SANDER_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 50.0,
+        "the temperature term of the reviews is one number, kept near 25 degC";
+    /// Temperature of water with oxygen in it, Henry constant of 1979.
+    BENSON_KRAUSE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 60.0, "the range of the measurements";
+    /// Temperature of water under moist air.
+    DISSOLVED_OXYGEN_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 40.0, "the range of the measurements";
+    /// Salinity.
+    SALINITY = "salinity", SALINITY, 0.0, 40.0, "from fresh water to the saltiest sea of the measurements";
+    /// Partial pressure of a gas over water.
+    PARTIAL_PRESSURE_KPA = "partial_pressure_kpa", PARTIAL_PRESSURE, 0.0, 120.0, "from none to the gas alone";
+    /// Volume of water that a gas stands over or bubbles through.
+    CONTACT_WATER_CM3 = "contact_water_cm3", CONTACT_WATER, 0.0, 1e5, PERMANENT;
+    /// Concentration of a salt.
+    SALT_CONCENTRATION_MOL_PER_DM3 = "salt_concentration_mol_per_dm3", SALT_CONCENTRATION, 0.0, 5.0,
+        "the parameters are fitted to solutions of up to about 5 mol/dm3";
+    /// Temperature of a peroxide solution.
+    PEROXIDE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 96.0, "the range of the measurements";
+    /// Temperature of a species in a flame.
+    SPECIES_TEMPERATURE_K = "temperature_k", THERMODYNAMIC_TEMPERATURE, 100.0, 20000.0,
+        "from the coldest crystal to the hottest gas of the data";
 }
 
 #[cfg(test)]
@@ -326,6 +360,7 @@ mod tests {
             ("mol/kg", "_mol_per_kg"),
             ("s", "_s"),
             ("g/mol", "_g_per_mol"),
+            ("K", "_k"),
         ];
         for bound in ALL {
             let unit = bound.symbol.unit.text;

@@ -1,5 +1,7 @@
 //! Every formula by its name, for callers that choose one while the program runs.
 
+use std::borrow::Cow;
+
 use crate::apparatus::purity::MeanOxygenFraction;
 use crate::bounds::Bound;
 use crate::conventions::Conventions;
@@ -13,7 +15,11 @@ use crate::gas::gravity::{Gravity, Gravity1980};
 use crate::gas::ideal::IdealMolarVolume;
 use crate::gas::low_level::{LowLevelSeaLevelPressure, LowLevelStationPressure};
 use crate::gas::mercury_barometer::{MercuryBarometer, Scale};
+use crate::gas::solubility::{DissolvedAmount, HenryConstant, OstwaldCoefficient, OxygenSaturation};
+use crate::gas::species::Gas;
+use crate::gas::virial::{Compressibility, RealDensity, RealMolarVolume, SecondVirialCoefficient, Series};
 use crate::peroxide::assay::{AssayedConcentration, ExpectedTitre};
+use crate::peroxide::density::{ConcentrationFromMass, MassFromConcentration, PeroxideDensity};
 use crate::peroxide::dilution::StockVolume;
 use crate::peroxide::heat::AdiabaticRise;
 use crate::peroxide::strength::ConcentrationFromVolumes;
@@ -25,6 +31,7 @@ use crate::water::brine::{
 use crate::water::density::tanaka::TanakaDensity;
 use crate::water::density::{DensitySource, WaterDensity, WaterDensityFrom};
 use crate::water::enhancement::{EnhancementFactor, EnhancementSource, VapourPressureInAir};
+use crate::water::ionisation::Pkw;
 use crate::water::saturated::{SaturatedLiquidDensity, SaturatedVapourDensity};
 use crate::water::vapour::ice::SublimationPressure;
 use crate::water::vapour::{SaturationTemperature, VapourPressure, VapourPressureFrom, VapourSource};
@@ -35,7 +42,7 @@ use crate::{Code, Error, Result, nearest};
 /// The methods are those of [`Formula`]; values stand in the order of [`inputs`](AnyFormula::inputs).
 pub trait AnyFormula: Sync {
     /// Its name.
-    fn name(&self) -> &'static str;
+    fn name(&self) -> &str;
 
     /// The rows of the bounds table that its inputs obey, in order.
     fn inputs(&self) -> Vec<&'static Bound>;
@@ -71,23 +78,26 @@ pub trait AnyFormula: Sync {
     fn fill(&self, columns: &[&[f64]], results: &mut [f64]) -> Result<()>;
 }
 
-/// A formula under a name: its own, or that of one of several sources or settings.
+/// A formula under a name: its own, or that of one of several sources, settings or gases.
 struct Named<F, const IN: usize> {
-    name: &'static str,
+    name: Cow<'static, str>,
     formula: F,
 }
 
-const fn own<F: Formula<IN>, const IN: usize>(formula: F) -> Named<F, IN> {
-    Named { name: F::NAME, formula }
+fn own<F: Formula<IN> + 'static, const IN: usize>(formula: F) -> Box<dyn AnyFormula> {
+    named(F::NAME, formula)
 }
 
-const fn named<F: Formula<IN>, const IN: usize>(name: &'static str, formula: F) -> Named<F, IN> {
-    Named { name, formula }
+fn named<F: Formula<IN> + 'static, const IN: usize>(
+    name: impl Into<Cow<'static, str>>,
+    formula: F,
+) -> Box<dyn AnyFormula> {
+    Box::new(Named { name: name.into(), formula })
 }
 
-fn exactly<T: Copy, const IN: usize>(name: &'static str, values: &[T]) -> Result<[T; IN]> {
+fn exactly<T: Copy, const IN: usize>(name: &str, values: &[T]) -> Result<[T; IN]> {
     values.try_into().map_err(|_| {
-        Error::new(Code::Contradiction, name)
+        Error::new(Code::Contradiction, name.to_owned())
             .value(format!("{} inputs", values.len()))
             .allowed(format!("{IN} inputs"))
             .advice("give one value for each input")
@@ -95,8 +105,8 @@ fn exactly<T: Copy, const IN: usize>(name: &'static str, values: &[T]) -> Result
 }
 
 impl<F: Formula<IN>, const IN: usize> AnyFormula for Named<F, IN> {
-    fn name(&self) -> &'static str {
-        self.name
+    fn name(&self) -> &str {
+        &self.name
     }
 
     fn inputs(&self) -> Vec<&'static Bound> {
@@ -112,88 +122,124 @@ impl<F: Formula<IN>, const IN: usize> AnyFormula for Named<F, IN> {
     }
 
     fn number(&self, values: &[f64]) -> Result<f64> {
-        self.formula.number(exactly(self.name, values)?)
+        self.formula.number(exactly(&self.name, values)?)
     }
 
     fn sensitivities(&self, values: &[f64]) -> Result<(f64, Vec<f64>)> {
-        let (value, slopes) = self.formula.sensitivities(exactly(self.name, values)?)?;
+        let (value, slopes) = self.formula.sensitivities(exactly(&self.name, values)?)?;
         Ok((value, slopes.to_vec()))
     }
 
     fn working(&self, values: &[f64]) -> Result<(f64, Solution)> {
-        self.formula.working(exactly(self.name, values)?)
+        self.formula.working(exactly(&self.name, values)?)
     }
 
     fn fill(&self, columns: &[&[f64]], results: &mut [f64]) -> Result<()> {
-        self.formula.fill(exactly(self.name, columns)?, results)
+        self.formula.fill(exactly(&self.name, columns)?, results)
     }
 }
 
 /// Every formula, with the best constants.
-pub static ALL: &[&dyn AnyFormula] = &[
-    &own(VapourPressure { supercooled: false }),
-    &named("vapour_pressure_cipm_2007", VapourPressureFrom { source: VapourSource::Cipm2007 }),
-    &named(
-        "vapour_pressure_hyland_wexler_1983",
-        VapourPressureFrom { source: VapourSource::HylandWexler1983 },
-    ),
-    &named("vapour_pressure_buck_1981", VapourPressureFrom { source: VapourSource::Buck1981 }),
-    &named("vapour_pressure_buck_1996", VapourPressureFrom { source: VapourSource::Buck1996 }),
-    &named("vapour_pressure_magnus_wmo", VapourPressureFrom { source: VapourSource::MagnusWmo }),
-    &named("vapour_pressure_antoine", VapourPressureFrom { source: VapourSource::Antoine }),
-    &named("vapour_pressure_crc_1992", VapourPressureFrom { source: VapourSource::Crc1992 }),
-    &named("vapour_pressure_openstax_2019", VapourPressureFrom { source: VapourSource::OpenStax2019 }),
-    &own(SaturationTemperature),
-    &own(SublimationPressure),
-    &own(WaterDensity),
-    &named("water_density_kell_1975", WaterDensityFrom { source: DensitySource::Kell1975 }),
-    &own(TanakaDensity { air_saturated: false }),
-    &named("water_density_tanaka_air_saturated", TanakaDensity { air_saturated: true }),
-    &own(SaturatedLiquidDensity),
-    &own(SaturatedVapourDensity),
-    &named(
-        "enhancement_factor_greenspan_1976",
-        EnhancementFactor { source: EnhancementSource::Greenspan1976 },
-    ),
-    &named("enhancement_factor_hardy_1998", EnhancementFactor { source: EnhancementSource::Hardy1998 }),
-    &named("enhancement_factor_buck_1996", EnhancementFactor { source: EnhancementSource::Buck1996 }),
-    &named("enhancement_factor_cipm_2007", EnhancementFactor { source: EnhancementSource::Cipm2007 }),
-    &own(VapourPressureInAir { source: EnhancementSource::Greenspan1976 }),
-    &own(SaturatedBrineHumidity { source: BrineSource::Crc }),
-    &named("brine_humidity_greenspan_1977", SaturatedBrineHumidity { source: BrineSource::Greenspan1977 }),
-    &own(SaturatedBrineVapourPressure { source: BrineSource::Crc }),
-    &named(
-        "brine_vapour_pressure_greenspan_1977",
-        SaturatedBrineVapourPressure { source: BrineSource::Greenspan1977 },
-    ),
-    &own(DiluteBrineVapourPressure),
-    &own(SaturatedBrineDensity),
-    &own(IdealMolarVolume),
-    &own(StationPressure),
-    &own(SeaLevelPressure),
-    &own(LowLevelStationPressure),
-    &own(LowLevelSeaLevelPressure),
-    &own(Gravity),
-    &own(Gravity1980),
-    &own(MercuryDensity),
-    &own(ColumnPressure),
-    &own(ColumnHeight),
-    &named("water_column_pressure", ColumnPressureAt { liquid: Liquid::Water }),
-    &named("mercury_column_pressure", ColumnPressureAt { liquid: Liquid::Mercury }),
-    &named("conventional_mm_of_water", ConventionalColumnPressure { column: ConventionalColumn::Water }),
-    &named("conventional_mm_of_mercury", ConventionalColumnPressure { column: ConventionalColumn::Mercury }),
-    &named("torr", ConventionalColumnPressure { column: ConventionalColumn::Torr }),
-    &named("mercury_barometer_brass_scale", MercuryBarometer { scale: Scale::Brass }),
-    &named("mercury_barometer_true_scale", MercuryBarometer { scale: Scale::True }),
-    &own(DryAmount { conventions: Conventions::EXACT }),
-    &own(DryAmountWithVapour { conventions: Conventions::EXACT }),
-    &own(ConcentrationFromVolumes),
-    &own(StockVolume),
-    &own(AssayedConcentration),
-    &own(ExpectedTitre),
-    &own(AdiabaticRise),
-    &own(MeanOxygenFraction),
-];
+#[must_use]
+pub fn all() -> Vec<Box<dyn AnyFormula>> {
+    let mut formulas = vec![
+        own(VapourPressure { supercooled: false }),
+        named("vapour_pressure_cipm_2007", VapourPressureFrom { source: VapourSource::Cipm2007 }),
+        named(
+            "vapour_pressure_hyland_wexler_1983",
+            VapourPressureFrom { source: VapourSource::HylandWexler1983 },
+        ),
+        named("vapour_pressure_buck_1981", VapourPressureFrom { source: VapourSource::Buck1981 }),
+        named("vapour_pressure_buck_1996", VapourPressureFrom { source: VapourSource::Buck1996 }),
+        named("vapour_pressure_magnus_wmo", VapourPressureFrom { source: VapourSource::MagnusWmo }),
+        named("vapour_pressure_antoine", VapourPressureFrom { source: VapourSource::Antoine }),
+        named("vapour_pressure_crc_1992", VapourPressureFrom { source: VapourSource::Crc1992 }),
+        named("vapour_pressure_openstax_2019", VapourPressureFrom { source: VapourSource::OpenStax2019 }),
+        own(SaturationTemperature),
+        own(SublimationPressure),
+        own(WaterDensity),
+        named("water_density_kell_1975", WaterDensityFrom { source: DensitySource::Kell1975 }),
+        own(TanakaDensity { air_saturated: false }),
+        named("water_density_tanaka_air_saturated", TanakaDensity { air_saturated: true }),
+        own(SaturatedLiquidDensity),
+        own(SaturatedVapourDensity),
+        named(
+            "enhancement_factor_greenspan_1976",
+            EnhancementFactor { source: EnhancementSource::Greenspan1976 },
+        ),
+        named("enhancement_factor_hardy_1998", EnhancementFactor { source: EnhancementSource::Hardy1998 }),
+        named("enhancement_factor_buck_1996", EnhancementFactor { source: EnhancementSource::Buck1996 }),
+        named("enhancement_factor_cipm_2007", EnhancementFactor { source: EnhancementSource::Cipm2007 }),
+        own(VapourPressureInAir { source: EnhancementSource::Greenspan1976 }),
+        own(SaturatedBrineHumidity { source: BrineSource::Crc }),
+        named("brine_humidity_greenspan_1977", SaturatedBrineHumidity { source: BrineSource::Greenspan1977 }),
+        own(SaturatedBrineVapourPressure { source: BrineSource::Crc }),
+        named(
+            "brine_vapour_pressure_greenspan_1977",
+            SaturatedBrineVapourPressure { source: BrineSource::Greenspan1977 },
+        ),
+        own(DiluteBrineVapourPressure),
+        own(SaturatedBrineDensity),
+        own(IdealMolarVolume),
+        own(StationPressure),
+        own(SeaLevelPressure),
+        own(LowLevelStationPressure),
+        own(LowLevelSeaLevelPressure),
+        own(Gravity),
+        own(Gravity1980),
+        own(MercuryDensity),
+        own(ColumnPressure),
+        own(ColumnHeight),
+        named("water_column_pressure", ColumnPressureAt { liquid: Liquid::Water }),
+        named("mercury_column_pressure", ColumnPressureAt { liquid: Liquid::Mercury }),
+        named("conventional_mm_of_water", ConventionalColumnPressure { column: ConventionalColumn::Water }),
+        named(
+            "conventional_mm_of_mercury",
+            ConventionalColumnPressure { column: ConventionalColumn::Mercury },
+        ),
+        named("torr", ConventionalColumnPressure { column: ConventionalColumn::Torr }),
+        named("mercury_barometer_brass_scale", MercuryBarometer { scale: Scale::Brass }),
+        named("mercury_barometer_true_scale", MercuryBarometer { scale: Scale::True }),
+        own(DryAmount { conventions: Conventions::EXACT }),
+        own(DryAmountWithVapour { conventions: Conventions::EXACT }),
+        own(ConcentrationFromVolumes),
+        own(StockVolume),
+        own(AssayedConcentration),
+        own(ExpectedTitre),
+        own(AdiabaticRise),
+        own(MeanOxygenFraction),
+        own(PeroxideDensity),
+        own(ConcentrationFromMass),
+        own(MassFromConcentration),
+        own(OxygenSaturation),
+        own(Pkw),
+    ];
+    for gas in Gas::all() {
+        let of_gas = |formula: &str| format!("{formula}_{}", gas.name().replace([' ', '-'], "_"));
+        if let Ok(formula) = SecondVirialCoefficient::of(gas) {
+            formulas.push(named(of_gas("second_virial"), formula));
+        }
+        if let Ok(formula) = Compressibility::of(gas, Series::Density) {
+            formulas.push(named(of_gas("compressibility"), formula));
+        }
+        if let Ok(formula) = RealMolarVolume::of(gas, Series::Density) {
+            formulas.push(named(of_gas("real_molar_volume"), formula));
+        }
+        if let Ok(formula) = RealDensity::of(gas, Series::Density) {
+            formulas.push(named(of_gas("gas_density"), formula));
+        }
+        if let Ok(formula) = HenryConstant::of(gas) {
+            formulas.push(named(of_gas("henry_constant"), formula));
+        }
+        if let Ok(formula) = OstwaldCoefficient::of(gas) {
+            formulas.push(named(of_gas("ostwald_coefficient"), formula));
+        }
+        if let Ok(formula) = DissolvedAmount::of(gas) {
+            formulas.push(named(of_gas("dissolved_amount"), formula));
+        }
+    }
+    formulas
+}
 
 /// Finds a formula by its name.
 ///
@@ -206,9 +252,10 @@ pub static ALL: &[&dyn AnyFormula] = &[
 ///
 /// # Errors
 /// `unknown_name`, with the nearest name that is known.
-pub fn find(name: &str) -> Result<&'static dyn AnyFormula> {
-    ALL.iter().copied().find(|formula| formula.name() == name).ok_or_else(|| {
-        let names: Vec<&str> = ALL.iter().map(|formula| formula.name()).collect();
+pub fn find(name: &str) -> Result<Box<dyn AnyFormula>> {
+    all().into_iter().find(|formula| formula.name() == name).ok_or_else(|| {
+        let known = all();
+        let names: Vec<&str> = known.iter().map(|formula| formula.name()).collect();
         let error = Error::new(Code::UnknownName, "formula").value(name).allowed(names.join(", "));
         match nearest(name, names) {
             Some(near) => error.advice(format!("did you mean {near}?")),
@@ -223,9 +270,10 @@ mod tests {
 
     #[test]
     fn every_formula_is_found_by_its_own_name_and_takes_its_number_of_inputs() {
-        for (index, formula) in ALL.iter().enumerate() {
+        let all = all();
+        for (index, formula) in all.iter().enumerate() {
             assert_eq!(find(formula.name()).unwrap().name(), formula.name());
-            assert!(ALL.iter().skip(index + 1).all(|other| other.name() != formula.name()));
+            assert!(all.iter().skip(index + 1).all(|other| other.name() != formula.name()));
             let inputs = formula.inputs();
             let middle: Vec<f64> = inputs.iter().map(|bound| bound.least).collect();
             let error = formula.number(&middle[1..]).unwrap_err();

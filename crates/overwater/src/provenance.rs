@@ -65,7 +65,7 @@ pub struct Entry {
 #[must_use]
 pub fn entries() -> Vec<Entry> {
     let mut entries = register::data();
-    for formula in catalogue::ALL.iter() {
+    for formula in catalogue::all() {
         let output = formula.output();
         let inputs: Vec<String> =
             formula.inputs().iter().map(|bound| format!("{} {}", bound.name, bound.range())).collect();

@@ -175,7 +175,32 @@ symbols! {
     MASS_WITH_AIR = "mass_with_air", "m(with air)", r"m_\mathrm{with\,air}", "mass of the vessel with air, or collapsed", GRAM, None;
     DISPLACED_AIR = "displaced_air", "m(air)", r"m_\mathrm{air}", "mass of the air that the gas stands in for", GRAM, Some(&sources::IDEAL_GAS);
     GAS_MASS = "gas_mass", "m(gas)", r"m_\mathrm{gas}", "mass of the gas", GRAM, Some(&sources::ARCHIMEDES);
-    GAS_DENSITY = "gas_density", "ρ(gas)", r"\rho_\mathrm{gas}", "density of the gas", GRAM_PER_CUBIC_DECIMETRE, Some(&sources::CONSERVATION_OF_MASS);
+
+    SECOND_VIRIAL = "second_virial", "B(T)", "B(T)", "second virial coefficient", CUBIC_CENTIMETRE_PER_MOLE, Some(&sources::COOLPROP_8);
+    SECOND_VIRIAL_HANDBOOK = "second_virial_handbook", "B(hb)", r"B_\mathrm{hb}", "second virial coefficient, from the handbook", CUBIC_CENTIMETRE_PER_MOLE, Some(&sources::CRC_VIRIAL);
+    COMPRESSIBILITY = "compressibility", "Z", "Z", "compressibility factor", ONE, Some(&sources::VIRIAL_SERIES);
+    REAL_MOLAR_VOLUME = "real_molar_volume", "Vₘ(real)", r"V_\mathrm{m,real}", "molar volume of the real gas", CUBIC_DECIMETRE_PER_MOLE, Some(&sources::VIRIAL_SERIES);
+    WEIGHED_DENSITY = "weighed_density", "ρ(weighed)", r"\rho_\mathrm{weighed}", "density of the gas", GRAM_PER_CUBIC_DECIMETRE, Some(&sources::CONSERVATION_OF_MASS);
+    GAS_DENSITY = "gas_density", "ρ(gas)", r"\rho_\mathrm{gas}", "density of the gas", GRAM_PER_CUBIC_DECIMETRE, Some(&sources::VIRIAL_SERIES);
+    WATER_FRACTION = "water_fraction", "y(H₂O)", r"y_\mathrm{H_2O}", "fraction of water vapour, by amount", ONE, None;
+    MIXTURE_VIRIAL = "mixture_virial", "B(mix)", r"B_\mathrm{mix}", "second virial coefficient of the moist gas", CUBIC_CENTIMETRE_PER_MOLE, Some(&sources::VIRIAL_SERIES);
+    HENRY_CONSTANT = "henry_constant", "Hᶜᵖ", r"H^{cp}", "solubility by Henry's law", MOLE_PER_CUBIC_METRE_PASCAL, Some(&sources::IAPWS_G7_04);
+    HENRY_CONSTANT_OXYGEN = "henry_constant_oxygen", "Hᶜᵖ(O₂)", r"H^{cp}_\mathrm{O_2}", "solubility of oxygen by Henry's law", MOLE_PER_CUBIC_METRE_PASCAL, Some(&sources::BENSON_KRAUSE_1979);
+    HENRY_CONSTANT_REVIEWED = "henry_constant_reviewed", "Hᶜᵖ(rev)", r"H^{cp}_\mathrm{rev}", "solubility by Henry's law, from the reviews", MOLE_PER_CUBIC_METRE_PASCAL, Some(&sources::SANDER_2015);
+    OSTWALD = "ostwald_coefficient", "L", "L", "volumes of gas in one volume of water (Ostwald)", ONE, Some(&sources::BUNSEN);
+    BUNSEN = "bunsen_coefficient", "α", r"\alpha", "volumes of gas, at 0 degC and 1 atm, in one volume of water (Bunsen)", ONE, Some(&sources::BUNSEN);
+    PARTIAL_PRESSURE = "partial_pressure", "p(i)", "p_i", "partial pressure of the gas", KILOPASCAL, None;
+    CONTACT_WATER = "contact_water", "V(water)", r"V_\mathrm{water}", "volume of water in contact with the gas", CUBIC_CENTIMETRE, None;
+    DISSOLVED_AMOUNT = "dissolved_amount", "n(lost)", r"n_\mathrm{lost}", "gas lost into the water, at most", MILLIMOLE, Some(&sources::BUNSEN);
+    OXYGEN_SATURATION = "oxygen_saturation", "DO", r"\mathrm{DO}", "oxygen in water under moist air", MILLIGRAM_PER_CUBIC_DECIMETRE, Some(&sources::BENSON_KRAUSE_1984);
+    SALINITY = "salinity", "S(sal)", r"S_\mathrm{sal}", "salinity on the practical scale", ONE, None;
+    SALTING_OUT = "salting_out", "c₀/c", r"c_0/c", "solubility in water over that in the solution", ONE, Some(&sources::SCHUMPE_1993);
+    SALT_CONCENTRATION = "salt_concentration", "c(salt)", r"c_\mathrm{salt}", "concentration of the salt", MOLE_PER_CUBIC_DECIMETRE, None;
+    PEROXIDE_DENSITY = "peroxide_density", "ρ(H₂O₂)", r"\rho_\mathrm{H_2O_2}", "density of the peroxide solution, computed", GRAM_PER_CUBIC_CENTIMETRE, Some(&sources::LALIBERTE_2009);
+    PKW = "pkw", "pK(w)", r"\mathrm{p}K_\mathrm{w}", "ionisation of water, -log10 of the molal constant", ONE, Some(&sources::IAPWS_R11_24);
+    MOLAR_HEAT_CAPACITY = "molar_heat_capacity", "Cₚ", r"C_{p,\mathrm{m}}", "heat capacity at constant pressure", JOULE_PER_MOLE_KELVIN, Some(&sources::NASA_GLENN_2002);
+    MOLAR_ENTHALPY = "molar_enthalpy", "H(T)", "H(T)", "enthalpy, with that of formation at 298.15 K", KILOJOULE_PER_MOLE, Some(&sources::NASA_GLENN_2002);
+    MOLAR_ENTROPY = "molar_entropy", "S(T)", "S(T)", "entropy at the standard pressure", JOULE_PER_MOLE_KELVIN, Some(&sources::NASA_GLENN_2002);
 }
 
 #[cfg(test)]

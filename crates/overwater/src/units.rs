@@ -165,6 +165,17 @@ pub const PER_KELVIN: Unit = Unit::new("1/K", "K⁻¹", r"\mathrm{K^{-1}}", 1.0)
 /// Mole per kilogram of solvent.
 pub const MOLE_PER_KILOGRAM: Unit = Unit::new("mol/kg", "mol/kg", r"\mathrm{mol\,kg^{-1}}", 1.0);
 
+/// Cubic centimetre per mole.
+pub const CUBIC_CENTIMETRE_PER_MOLE: Unit = Unit::new("cm3/mol", "cm³/mol", r"\mathrm{cm^3\,mol^{-1}}", 1e-6);
+/// Milligram per cubic decimetre.
+pub const MILLIGRAM_PER_CUBIC_DECIMETRE: Unit = Unit::new("mg/dm3", "mg/dm³", r"\mathrm{mg\,dm^{-3}}", 1e-3);
+/// Mole per cubic metre and pascal, of a solubility.
+pub const MOLE_PER_CUBIC_METRE_PASCAL: Unit =
+    Unit::new("mol/(m3 Pa)", "mol/(m³ Pa)", r"\mathrm{mol\,m^{-3}\,Pa^{-1}}", 1.0);
+
+/// Amount in a volume for each pascal of partial pressure (a Henry constant of solubility).
+pub type Solubility<S = f64> = Quantity<S, SIUnit<2, -2, -1, 0, 0, 1, 0>>;
+
 /// What the quantity types of this crate can do beside arithmetic.
 pub trait Dimensioned<S: Scalar>: Sized {
     /// The number in SI base units.

@@ -63,7 +63,7 @@ pub struct RowAnswer {
     pub label: Option<String>,
     /// The results, the one that the practical is about first.
     pub results: Vec<ValueAnswer>,
-    /// Deviation from the accepted value [%].
+    /// Deviation from the accepted value (%).
     pub percent_error: Option<f64>,
     /// What each correction is worth.
     pub corrections: Vec<CorrectionAnswer>,
@@ -95,9 +95,9 @@ pub struct CorrectionAnswer {
     pub name: String,
     /// Whether it was made.
     pub made: bool,
-    /// Change of the amount of gas if it is left out [%].
+    /// Change of the amount of gas if it is left out (%).
     pub amount_percent: Option<f64>,
-    /// Change of the first result if it is left out [%].
+    /// Change of the first result if it is left out (%).
     pub result_percent: f64,
 }
 
@@ -123,7 +123,7 @@ pub struct SummaryAnswer {
     pub least: f64,
     /// The greatest.
     pub greatest: f64,
-    /// Deviation of the mean from the accepted value [%].
+    /// Deviation of the mean from the accepted value (%).
     pub percent_error: Option<f64>,
 }
 

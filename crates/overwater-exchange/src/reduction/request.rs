@@ -146,11 +146,11 @@ pub enum ConstantsRequest {
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct ReferenceRequest {
-    /// Temperature [degC].
+    /// Temperature (degC).
     pub temperature_c: Option<f64>,
-    /// Pressure [kPa].
+    /// Pressure (kPa).
     pub pressure_kpa: Option<f64>,
-    /// Molar volume [dm3/mol].
+    /// Molar volume (dm3/mol).
     pub molar_volume_dm3_per_mol: Option<f64>,
 }
 

@@ -22,7 +22,7 @@ use crate::{FORMAT, Refusal};
 /// Rows of an answer that are kept one by one; the summary is over all.
 pub const KEPT_ROWS: usize = 200;
 
-/// The molar volume that is often used for any gas in a room [dm3/mol].
+/// The molar volume that is often used for any gas in a room (dm3/mol).
 const ROOM_MOLAR_VOLUME: f64 = 24.0;
 
 /// Works out rows that are at hand. Rows without a result are listed in the answer, and lose nothing of the others.

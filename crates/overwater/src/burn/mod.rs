@@ -3,5 +3,7 @@
 mod combustion;
 mod sample;
 
+pub mod thermo;
+
 pub use combustion::{Combustion, oxygen_needed, product_formed, sample_for_oxygen};
 pub use sample::{Answer, Role, Sample};

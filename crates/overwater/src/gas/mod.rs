@@ -9,3 +9,7 @@ pub mod column;
 pub mod gravity;
 pub mod low_level;
 pub mod mercury_barometer;
+
+pub mod solubility;
+pub mod species;
+pub mod virial;

@@ -1,9 +1,12 @@
 //! Reading a bottle's label.
 
 use crate::bounds;
+use crate::peroxide::density::PeroxideDensity;
 use crate::peroxide::strength::{VolumeConvention, from_mass_concentration};
+use crate::scalar::Formula;
 use crate::units::{
-    Concentration, GRAM_PER_CUBIC_CENTIMETRE, MOLE_PER_CUBIC_DECIMETRE, MassDensity, PERCENT,
+    Concentration, DEGREE_CELSIUS, Dimensioned, GRAM_PER_CUBIC_CENTIMETRE, MOLE_PER_CUBIC_DECIMETRE,
+    MassDensity, PERCENT, Temperature,
 };
 use crate::{Code, Error, Result};
 
@@ -25,7 +28,7 @@ pub enum Label {
         /// In g per 100 cm3.
         percent_w_v: f64,
     },
-    /// Grams in 100 g, as in `30 % w/w`; it needs the density.
+    /// Grams in 100 g, as in `30 % w/w`; the density, where it is not given, is computed.
     PercentByMass {
         /// In g per 100 g.
         percent_w_w: f64,
@@ -75,47 +78,87 @@ impl Label {
         }
     }
 
-    /// The concentration that the label stands for.
+    /// The concentration that the label stands for, at the temperature of the solution.
+    ///
+    /// Only a per cent by mass needs the density: a given one is taken, else it is computed
+    /// ([`peroxide::density`](crate::peroxide::density)), and the answer says so.
+    ///
+    /// ```
+    /// use overwater::peroxide::label::Label;
+    /// use overwater::peroxide::strength::VolumeConvention;
+    /// use overwater::units::Temperature;
+    /// let label = Label::read("30 % w/w")?;
+    /// let twenty = Temperature::new(293.15);
+    /// let read = label.concentration(VolumeConvention::ZeroDegreesOneAtmosphere, None, twenty)?;
+    /// // 1.1126 g/cm3 at 20 degC (Laliberte 2009).
+    /// assert!((read.computed_density_g_per_cm3.unwrap() - 1.1126).abs() < 5e-5);
+    /// # Ok::<(), overwater::Error>(())
+    /// ```
     ///
     /// # Errors
-    /// `missing` when a per cent by mass comes without a density.
+    /// The bounds of the density that is given, and those of the temperature where the density is computed.
     pub fn concentration(
         &self,
         convention: VolumeConvention,
         density_g_per_cm3: Option<f64>,
-    ) -> Result<Concentration<f64>> {
+        temperature: Temperature<f64>,
+    ) -> Result<LabelConcentration> {
+        let known =
+            |concentration| Ok(LabelConcentration { concentration, computed_density_g_per_cm3: None });
         match *self {
-            Label::Volumes { volume_strength_vol } => Ok(convention.concentration(volume_strength_vol)),
+            Label::Volumes { volume_strength_vol } => known(convention.concentration(volume_strength_vol)),
             Label::Concentration { concentration_mol_per_dm3 } => {
-                Ok(Concentration::new(concentration_mol_per_dm3 * MOLE_PER_CUBIC_DECIMETRE.si))
+                known(Concentration::new(concentration_mol_per_dm3 * MOLE_PER_CUBIC_DECIMETRE.si))
             }
             Label::PercentByVolume { percent_w_v } => {
                 let grams_per_cm3 = percent_w_v * PERCENT.si;
-                Ok(from_mass_concentration(MassDensity::new(grams_per_cm3 * GRAM_PER_CUBIC_CENTIMETRE.si)))
+                known(from_mass_concentration(MassDensity::new(grams_per_cm3 * GRAM_PER_CUBIC_CENTIMETRE.si)))
             }
             Label::PercentByMass { percent_w_w } => {
-                let Some(density) = density_g_per_cm3 else {
-                    return Err(Error::new(Code::Missing, "density_g_per_cm3")
-                        .allowed(bounds::DENSITY_G_PER_CM3.range())
-                        .advice("a strength in % w/w needs the density of the solution: the safety data sheet has it"));
+                let given = density_g_per_cm3.map(|density| bounds::DENSITY_G_PER_CM3.check(density));
+                let (density, computed) = match given.transpose()? {
+                    Some(density) => (density, None),
+                    None => {
+                        let celsius = DEGREE_CELSIUS.from_si(temperature.si());
+                        let density = PeroxideDensity.number([percent_w_w, celsius])?;
+                        (density, Some(density))
+                    }
                 };
-                let density = bounds::DENSITY_G_PER_CM3.check(density)?;
                 let grams_per_cm3 = percent_w_w * PERCENT.si * density;
-                Ok(from_mass_concentration(MassDensity::new(grams_per_cm3 * GRAM_PER_CUBIC_CENTIMETRE.si)))
+                let mass_concentration = MassDensity::new(grams_per_cm3 * GRAM_PER_CUBIC_CENTIMETRE.si);
+                Ok(LabelConcentration {
+                    concentration: from_mass_concentration(mass_concentration),
+                    computed_density_g_per_cm3: computed,
+                })
             }
         }
     }
 }
 
+/// What a label stands for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LabelConcentration {
+    /// The amount concentration.
+    pub concentration: Concentration<f64>,
+    /// The density (g/cm3), where it had to be computed.
+    pub computed_density_g_per_cm3: Option<f64>,
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::Dimensioned;
+
+    const CONVENTION: VolumeConvention = VolumeConvention::ZeroDegreesOneAtmosphere;
+
+    fn twenty() -> Temperature<f64> {
+        Temperature::new(293.15)
+    }
 
     fn mol_per_dm3(text: &str, density: Option<f64>) -> f64 {
         let label = Label::read(text).unwrap();
-        let convention = VolumeConvention::ZeroDegreesOneAtmosphere;
-        label.concentration(convention, density).unwrap().si() / MOLE_PER_CUBIC_DECIMETRE.si
+        let read = label.concentration(CONVENTION, density, twenty()).unwrap();
+        assert_eq!(read.computed_density_g_per_cm3, None, "{text}");
+        read.concentration.si() / MOLE_PER_CUBIC_DECIMETRE.si
     }
 
     #[test]
@@ -142,8 +185,24 @@ mod tests {
         ] {
             assert_eq!(Label::read(text).unwrap_err().code, code, "{text}");
         }
+    }
+
+    #[test]
+    fn a_per_cent_by_mass_without_a_density_is_taken_with_a_computed_one() {
         let label = Label::read("30 % w/w").unwrap();
-        let error = label.concentration(VolumeConvention::RoomTwentyFour, None).unwrap_err();
-        assert_eq!((error.code, error.parameter.as_ref()), (Code::Missing, "density_g_per_cm3"));
+        let read = label.concentration(CONVENTION, None, twenty()).unwrap();
+        // Laliberte 2009, 30 % at 20 degC: 1.1126 g/cm3; 0.3 x 1112.6/34.014 = 9.813 mol/dm3.
+        assert!((read.computed_density_g_per_cm3.unwrap() - 1.112_6).abs() < 5e-5);
+        assert!((read.concentration.si() / MOLE_PER_CUBIC_DECIMETRE.si - 9.813).abs() < 5e-4);
+        let warm = label.concentration(CONVENTION, None, Temperature::new(313.15)).unwrap();
+        assert!((warm.computed_density_g_per_cm3.unwrap() - 1.100_0).abs() < 5e-5);
+
+        let error = label.concentration(CONVENTION, Some(1.3), twenty()).unwrap_err();
+        assert_eq!((error.code, error.parameter.as_ref()), (Code::OutOfRange, "density_g_per_cm3"));
+        let error = label.concentration(CONVENTION, None, Temperature::new(263.15)).unwrap_err();
+        assert_eq!((error.code, error.parameter.as_ref()), (Code::OutOfRange, "temperature_c"));
+        // The other scales do not ask for the temperature at all.
+        let volumes = Label::read("20 vol").unwrap();
+        assert!(volumes.concentration(CONVENTION, None, Temperature::new(263.15)).is_ok());
     }
 }

@@ -5,3 +5,5 @@ pub mod dilution;
 pub mod heat;
 pub mod label;
 pub mod strength;
+
+pub mod density;

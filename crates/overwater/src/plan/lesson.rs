@@ -63,7 +63,7 @@ pub struct Stock {
     pub label: Label,
     /// The convention of a volume strength.
     pub convention: Option<VolumeConvention>,
-    /// Density, for a label in % w/w (g/cm3).
+    /// Density, for a label in % w/w (g/cm3); computed where it is not given.
     pub density_g_per_cm3: Option<f64>,
     /// The day it was opened.
     pub opened: Option<Date>,

@@ -113,7 +113,7 @@ impl Place {
 pub fn plan(lesson: &Lesson) -> Result<Plan> {
     let mut given = Given::default();
     let place = place(lesson, &mut given)?;
-    let stock = stock::report(lesson, &mut given)?;
+    let stock = stock::report(lesson, &place, &mut given)?;
     let vessels = filling::vessels(lesson, &mut given)?;
     let train = flow::train(lesson, &mut given)?;
     let filling = filling::fill(lesson, &vessels, &train)?;

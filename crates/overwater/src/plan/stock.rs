@@ -6,7 +6,7 @@ use crate::peroxide::assay::{AssayDesign, AssayedConcentration, design};
 use crate::peroxide::label::Label;
 use crate::peroxide::strength::{VolumeConvention, mass_concentration};
 use crate::plan::lesson::{Lesson, Stock};
-use crate::plan::{DEFAULT_CONVENTION, defaults, given::Given};
+use crate::plan::{DEFAULT_CONVENTION, Place, defaults, given::Given};
 use crate::scalar::Formula;
 use crate::units::{
     Concentration, Dimensioned, GRAM_PER_CUBIC_CENTIMETRE, MOLE_PER_CUBIC_DECIMETRE, PERCENT, significant,
@@ -83,7 +83,7 @@ pub struct StockReport {
 const PERMANGANATE_MOL_PER_DM3: f64 = 0.02;
 const TITRES_CM3: (f64, f64) = (15.0, 30.0);
 
-pub(super) fn report(lesson: &Lesson, given: &mut Given) -> Result<StockReport> {
+pub(super) fn report(lesson: &Lesson, place: &Place, given: &mut Given) -> Result<StockReport> {
     let Some(stock) = &lesson.stock else {
         return Err(Error::new(Code::Missing, "stock")
             .allowed("a strength as on the label, for example strength = \"20 vol\"")
@@ -91,8 +91,13 @@ pub(super) fn report(lesson: &Lesson, given: &mut Given) -> Result<StockReport> 
     };
     let convention = stock.convention.unwrap_or(DEFAULT_CONVENTION);
     let here = |error: Error| error.within("stock");
-    let of_label = stock.label.concentration(convention, stock.density_g_per_cm3).map_err(here)?;
-    let label = Strength::new(of_label, convention);
+    let temperature = place.temperature();
+    let of_label =
+        stock.label.concentration(convention, stock.density_g_per_cm3, temperature).map_err(here)?;
+    if let Some(density) = of_label.computed_density_g_per_cm3 {
+        assume_density("stock.density_g_per_cm3", "the label", density, place, given);
+    }
+    let label = Strength::new(of_label.concentration, convention);
     let readings = readings(stock, convention, given);
 
     let assayed = stock.assay.map(|assay| {
@@ -121,9 +126,12 @@ pub(super) fn report(lesson: &Lesson, given: &mut Given) -> Result<StockReport> 
     let run = match lesson.run.strength {
         Some(wanted) => {
             let wanted = wanted
-                .concentration(convention, None)
+                .concentration(convention, None, temperature)
                 .map_err(|error| Error { parameter: "run.strength".into(), ..error })?;
-            let run = Strength::new(wanted, convention);
+            if let Some(density) = wanted.computed_density_g_per_cm3 {
+                assume_density("run.strength", "the strength wanted", density, place, given);
+            }
+            let run = Strength::new(wanted.concentration, convention);
             if run.concentration_mol_per_dm3 > strength.concentration_mol_per_dm3 * (1.0 + 1e-9) {
                 return Err(Error::new(Code::CannotBeMet, "run.strength")
                     .value(format!("{} vol", significant(run.volume_strength_vol, 3)))
@@ -165,6 +173,17 @@ pub(super) fn report(lesson: &Lesson, given: &mut Given) -> Result<StockReport> 
         .ok(),
         run,
     })
+}
+
+fn assume_density(key: &str, what: &str, density_g_per_cm3: f64, place: &Place, given: &mut Given) {
+    given.assume(
+        key,
+        format!("density computed: {} g/cm3", significant(density_g_per_cm3, 4)),
+        format!(
+            "{what} is in % w/w and no density was given; at {} degC by the equation of Laliberte (2009), within 0.2 %",
+            place.temperature_c
+        ),
+    );
 }
 
 fn readings(stock: &Stock, convention: VolumeConvention, given: &mut Given) -> Vec<ConventionReading> {

@@ -2,8 +2,9 @@
 
 use super::{Entry, Kind, coefficients, constant, printed, table};
 use crate::reference::{
-    atmosphere, brine, burns, constants, earth, elements, enhancement, glassware, peroxide, sources, vapour,
-    water,
+    acids, atmosphere, brine, burns, constants, earth, elements, enhancement, exposure_limits, gases,
+    glassware, henry, nasa9, over_water, peroxide, phase_transitions, sources, thermochemistry, vapour,
+    water, water_ionisation,
 };
 
 /// Every entry of `reference/`.
@@ -17,11 +18,13 @@ pub(super) fn data() -> Vec<Entry> {
     entries.extend(of_water());
     entries.extend(of_vapour());
     entries.extend(of_pressure());
+    entries.extend(of_gases());
+    entries.extend(of_solutions());
     entries.extend(of_tables());
     entries
 }
 
-static CONSTANTS: [&crate::scalar::Constant; 24] = [
+static CONSTANTS: [&crate::scalar::Constant; 25] = [
     &constants::MOLAR_GAS_2019,
     &constants::MOLAR_GAS_CLASSROOM,
     &constants::STANDARD_GRAVITY_1901,
@@ -45,6 +48,7 @@ static CONSTANTS: [&crate::scalar::Constant; 24] = [
     &earth::REDUCTION_WMO,
     &peroxide::MOLAR_MASS_2021,
     &peroxide::DECOMPOSITION_HEAT_1982,
+    &peroxide::DECOMPOSITION_HEAT_LIQUID,
     &peroxide::SPECIFIC_HEAT,
 ];
 
@@ -337,6 +341,157 @@ fn of_pressure() -> Vec<Entry> {
     .concat()
 }
 
+fn of_gases() -> Vec<Entry> {
+    let fitted = "273.15 to 373.15 K";
+    let mut entries = Vec::new();
+    for virial in &gases::SECOND_VIRIALS_2026 {
+        for (index, value) in virial.coefficients.iter().enumerate() {
+            entries.push(Entry {
+                kind: Kind::Coefficient,
+                id: format!(
+                    "second_virials_2026_{}_{}",
+                    virial.gas.name().replace([' ', '-'], "_"),
+                    index + 1
+                ),
+                symbol: String::new(),
+                name: format!("coefficient of the second virial coefficient of {}", virial.gas.name()),
+                value: Some(*value),
+                unit: "cm3/mol".to_owned(),
+                standard_uncertainty: None,
+                range: fitted.to_owned(),
+                source: virial.source,
+            });
+        }
+    }
+    let air_water: Vec<f64> = gases::AIR_WATER_VIRIAL_2010.iter().flat_map(|(c, d)| [*c, *d]).collect();
+    entries.extend(coefficients(
+        "water_virial_1995",
+        "coefficient of the second virial coefficient of water vapour",
+        &gases::WATER_VIRIAL_1995,
+        &["cm3/mol"],
+        fitted,
+        &sources::COOLPROP_8,
+    ));
+    entries.extend(coefficients(
+        "air_water_virial_2010",
+        "coefficient and power of the second virial coefficient of water with air",
+        &air_water,
+        &["cm3/mol", ""],
+        "130 to 2000 K",
+        &sources::IAPWS_G8_10,
+    ));
+    entries.push(table(
+        "water_cross_estimates",
+        format!(
+            "second virial coefficients of water with {} gases, estimates",
+            gases::WATER_CROSS_ESTIMATES.len()
+        ),
+        "cm3/mol",
+        "near 20 degC".to_owned(),
+        &sources::CROSS_VIRIALS_MEMORY,
+    ));
+    entries.push(table(
+        "gases_2021",
+        format!("names, formulas and molar masses of {} gases", gases::GASES_2021.len()),
+        "g/mol",
+        String::new(),
+        &sources::CIAAW_2021,
+    ));
+    entries.push(table(
+        "over_water",
+        format!(
+            "what may be collected over water and what not, and why, {} gases",
+            over_water::OVER_WATER.len()
+        ),
+        "",
+        String::new(),
+        &sources::COMMON_PRACTICE,
+    ));
+    entries
+}
+
+fn of_solutions() -> Vec<Entry> {
+    let benson = |id, name, values: &[f64], units: &[&'static str]| {
+        coefficients(id, name, values, units, "0 to 40 degC", &sources::BENSON_KRAUSE_1984)
+    };
+    let mut entries = [
+        coefficients(
+            "water_molar_mass_2004",
+            "molar mass of water in Henry's constant",
+            &[henry::WATER_MOLAR_MASS_2004],
+            &["kg/mol"],
+            "",
+            &sources::IAPWS_G7_04,
+        ),
+        coefficients(
+            "oxygen_henry_1979",
+            "coefficient of Henry's constant of oxygen",
+            &henry::OXYGEN_HENRY_1979,
+            &["", "K", "K2"],
+            "0 to 60 degC",
+            &sources::BENSON_KRAUSE_1979,
+        ),
+        benson(
+            "oxygen_saturation_1984",
+            "coefficient of dissolved oxygen under moist air",
+            &henry::OXYGEN_SATURATION_1984,
+            &["", "K", "K2", "K3", "K4"],
+        ),
+        benson(
+            "oxygen_salinity_1984",
+            "coefficient of the salinity",
+            &henry::OXYGEN_SALINITY_1984,
+            &["", "K", "K2"],
+        ),
+        benson(
+            "oxygen_theta_1984",
+            "coefficient of the pressure term",
+            &henry::OXYGEN_THETA_1984,
+            &["1/atm", "1/(atm degC)", "1/(atm degC2)"],
+        ),
+        benson(
+            "oxygen_vapour_1984",
+            "coefficient of the vapour term",
+            &henry::OXYGEN_VAPOUR_1984,
+            &["", "K", "K2"],
+        ),
+        coefficients(
+            "peroxide_density_2009",
+            "coefficient of the density of peroxide solutions",
+            &peroxide::DENSITY_2009,
+            &["kg/m3", "kg/m3", "", "1/degC", "degC"],
+            "0 to 96 degC, mass fraction 0 to 0.996",
+            &sources::LALIBERTE_2009,
+        ),
+        coefficients(
+            "molar_gas_of_the_fit",
+            "gas constant that the NASA Glenn coefficients were fitted with",
+            &[nasa9::MOLAR_GAS_OF_THE_FIT],
+            &["J/(mol K)"],
+            "",
+            &sources::NASA_GLENN_2002,
+        ),
+    ]
+    .concat();
+    for (id, ionisation) in [
+        ("ionisation_2024", &water_ionisation::IONISATION_2024),
+        ("ionisation_2007", &water_ionisation::IONISATION_2007),
+    ] {
+        let values: Vec<f64> = ionisation
+            .alpha
+            .iter()
+            .chain(&ionisation.beta)
+            .chain(&ionisation.gamma)
+            .chain([&ionisation.hydration_number, &ionisation.molar_mass_g_per_mol])
+            .copied()
+            .collect();
+        let units = ["", "K", "K2", "", "K", "", "", "K", "K2", "K3", "", "g/mol"];
+        let name = "coefficient of the ionisation of water";
+        entries.extend(coefficients(id, name, &values, &units, "0 to 800 degC", ionisation.source));
+    }
+    entries
+}
+
 fn of_tables() -> Vec<Entry> {
     let glass = |id, name: &str, pieces: &[glassware::Glass]| {
         let pieces: Vec<String> =
@@ -373,6 +528,82 @@ fn of_tables() -> Vec<Entry> {
             "",
             "20 degC, 101.325 kPa".to_owned(),
             &sources::CROSS_VIRIALS_MEMORY,
+        ),
+        table(
+            "henry_2004",
+            format!("coefficients of Henry's constant, {} gases", henry::HENRY_2004.len()),
+            "",
+            "each gas its own".to_owned(),
+            &sources::IAPWS_G7_04,
+        ),
+        table(
+            "henry_2015",
+            format!(
+                "Henry's constants at 25 degC with their temperature dependence, {} gases",
+                henry::HENRY_2015.len()
+            ),
+            "mol/(m3 Pa)",
+            "0 to 50 degC".to_owned(),
+            &sources::SANDER_2015,
+        ),
+        table(
+            "salting_out_gases_1993",
+            format!("salting-out parameters, {} gases", henry::SALTING_OUT_GASES_1993.len()),
+            "dm3/mol",
+            "25 degC".to_owned(),
+            &sources::SCHUMPE_1993,
+        ),
+        table(
+            "salting_out_ions_1993",
+            format!("salting-out parameters, {} ions", henry::SALTING_OUT_IONS_1993.len()),
+            "dm3/mol",
+            "25 degC".to_owned(),
+            &sources::SCHUMPE_1993,
+        ),
+        table(
+            "species_2002",
+            format!("coefficients of cp, H and S, {} species", nasa9::SPECIES_2002.len()),
+            "",
+            "each species its own".to_owned(),
+            &sources::NASA_GLENN_2002,
+        ),
+        table(
+            "standard_states_298",
+            format!(
+                "enthalpy of formation, entropy and heat capacity, {} substances, each row with its own source",
+                thermochemistry::STANDARD_STATES_298.len()
+            ),
+            "",
+            "298.15 K".to_owned(),
+            &sources::CRC_THERMOCHEMISTRY,
+        ),
+        table(
+            "phase_transitions",
+            format!("melting and boiling points, {} substances", phase_transitions::PHASE_TRANSITIONS.len()),
+            "K",
+            "101.325 kPa".to_owned(),
+            &sources::CRC_PHYSICAL_CONSTANTS,
+        ),
+        table(
+            "equilibrium_constants_25c",
+            format!(
+                "pK of acids and bases, {} equilibria, each row with its own source",
+                acids::EQUILIBRIUM_CONSTANTS_25C.len()
+            ),
+            "",
+            "25 degC, ionic strength 0".to_owned(),
+            &sources::CRC_ACIDS,
+        ),
+        table(
+            "exposure_limits",
+            format!(
+                "exposure limits, {} rows, each with country, document and edition, {} of them read in their source",
+                exposure_limits::EXPOSURE_LIMITS.len(),
+                exposure_limits::EXPOSURE_LIMITS.iter().filter(|limit| limit.verified).count()
+            ),
+            "",
+            String::new(),
+            &sources::EXPOSURE_DOCUMENTS,
         ),
         table(
             "burns",

@@ -180,7 +180,7 @@ impl Experiment {
         let amount = ideal::amount(pressure, volume, temperature, constant);
         let molar_mass = (mass / amount).checkpoint(&symbols::MOLAR_MASS);
         give(&symbols::MOLAR_MASS, molar_mass.si());
-        give(&symbols::GAS_DENSITY, density.si());
+        give(&symbols::WEIGHED_DENSITY, density.si());
         give(&symbols::AMOUNT, amount.si());
         Ok(())
     }

@@ -30,5 +30,5 @@ pub fn displaced_air<S: Scalar>(
 /// m/V.
 #[inline(always)]
 pub fn gas_density<S: Scalar>(mass: Mass<S>, volume: Volume<S>) -> MassDensity<S> {
-    (mass / volume).checkpoint(&symbols::GAS_DENSITY)
+    (mass / volume).checkpoint(&symbols::WEIGHED_DENSITY)
 }

@@ -13,3 +13,13 @@ pub mod brine;
 pub mod earth;
 pub mod enhancement;
 pub mod vapour;
+
+pub mod acids;
+pub mod exposure_limits;
+pub mod gases;
+pub mod henry;
+pub mod nasa9;
+pub mod over_water;
+pub mod phase_transitions;
+pub mod thermochemistry;
+pub mod water_ionisation;

@@ -29,6 +29,7 @@ macro_rules! undated {
 }
 
 undated! {
+    EXPOSURE_DOCUMENTS = "the document named in each row";
     GLASSWARE = "ISO 648 and ISO 1042, class B: 25 cm3 pipette and 250 cm3 flask as printed in school practical notes, the others from memory";
     DEFINITION = "follows from the definitions of its quantities";
     HANDBOOK_MEMORY = "handbook value, from memory";
@@ -54,6 +55,8 @@ undated! {
     ARCHIMEDES = "buoyancy: a body weighs less by the weight of the air that it displaces";
     STOICHIOMETRY = "stoichiometry: amounts react in the numbers of the balanced equation";
     CONSERVATION_OF_MASS = "conservation of mass";
+    VIRIAL_SERIES = "virial equation of Kamerlingh Onnes, cut behind the second coefficient";
+    BUNSEN = "Henry's law, with the solubility written as a volume of gas";
 }
 
 sources! {
@@ -90,4 +93,21 @@ sources! {
     IGF_1980 = 1980, "Moritz, Geodetic Reference System 1980, Bull. Geod. 54 (1980) 395, from memory";
     SOMMER_1994 = 1994, "Sommer and Poziemski, Metrologia 30 (1994) 665, from memory";
     WMO_8 = 2008, "WMO-No. 8, guide to instruments and methods of observation, part I, chapter 3, annex 3.A, from memory";
+
+    CODATA_KEY_1989_READ = 1989, "CODATA Key Values for Thermodynamics (Cox, Wagman and Medvedev), row read";
+    CRC_THERMOCHEMISTRY = 2014, "CRC Handbook of Chemistry and Physics, Standard thermodynamic properties of chemical substances, as carried by chemicals 1.5.2 (edition from memory)";
+    CRC_PHYSICAL_CONSTANTS = 2014, "CRC Handbook of Chemistry and Physics, Physical constants of inorganic compounds, as carried by chemicals 1.5.2 (edition from memory)";
+    CRC_ACIDS = 1982, "CRC Handbook of Chemistry and Physics, Dissociation constants of inorganic acids and bases, after Perrin (1982)";
+    CRC_VIRIAL = 2002, "CRC Handbook of Chemistry and Physics, Virial coefficients of selected gases, after Dymond, Marsh, Wilhoit and Wong, Landolt-Bornstein IV/21A (2002), as carried by chemicals 1.5.2";
+    JANAF_1998 = 1998, "NIST-JANAF Thermochemical Tables, 4th edition (Chase), by way of janaf 1.4.0";
+    NASA_GLENN_2002 = 2002, "McBride, Zehe and Gordon, NASA Glenn Coefficients for Calculating Thermodynamic Properties of Individual Species, NASA/TP-2002-211556";
+    COOLPROP_8 = 2026, "fit of this library to the reference equation of state of the gas, evaluated with CoolProp 8.0.0";
+    IAPWS_G7_04 = 2004, "IAPWS G7-04, Guideline on the Henry's constant and vapor-liquid distribution constant for gases in H2O and D2O, equation 3 and Table 2; Fernandez-Prini, Alvarez and Harvey, J. Phys. Chem. Ref. Data 32 (2003) 903";
+    SANDER_2015 = 2015, "Sander, Compilation of Henry's law constants (version 4.0), Atmos. Chem. Phys. 15 (2015) 4399, rows of the literature reviews";
+    BENSON_KRAUSE_1979 = 1979, "Benson, Krause and Peterson, J. Solution Chem. 8 (1979) 655: Henry constant of oxygen (from memory; IAPWS G7-04 within 1.1 %)";
+    BENSON_KRAUSE_1984 = 1984, "Benson and Krause, Limnol. Oceanogr. 25 (1980) 662 and 29 (1984) 620, form of Standard Methods 4500-O (from memory; gsw 3.6.23 within 0.025 %)";
+    SCHUMPE_1993 = 1993, "Schumpe, Chem. Eng. Sci. 48 (1993) 153, Tables 2 and 3, as carried by chempy 0.10.2";
+    LALIBERTE_2009 = 2009, "Laliberte, J. Chem. Eng. Data 54 (2009) 1725: density of H2O2 solutions, 0 to 96 degC, mass fraction 0 to 0.996, coefficients as carried by chemicals 1.5.2";
+    IAPWS_R11_24 = 2024, "IAPWS R11-24, Release on the ionization constant of H2O (edition from memory), after Arcis et al., J. Phys. Chem. Ref. Data 49 (2020) 033103";
+    IAPWS_R11_07 = 2007, "IAPWS release on the ionization constant of H2O (2007); Bandura and Lvov, J. Phys. Chem. Ref. Data 35 (2006) 15";
 }

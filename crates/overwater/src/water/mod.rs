@@ -5,3 +5,5 @@ pub mod density;
 pub mod enhancement;
 pub mod saturated;
 pub mod vapour;
+
+pub mod ionisation;
