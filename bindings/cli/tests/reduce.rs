@@ -210,6 +210,24 @@ fn a_balance_is_read_against_time() {
     );
 }
 
+/// Rows need not all hold the same: what a row lacks stays blank in its own column.
+#[test]
+fn rows_with_and_without_a_level() {
+    let rows = "format = 1\n[given]\ntemperature_c = 20\npressure_kpa = 100.9\n[[rows]]\nvolume_cm3 = 45\n\
+                [[rows]]\nvolume_cm3 = 45\ninside_minus_outside_mm = 100\n";
+    let output = overwater(&[file("rows.toml", rows).to_str().unwrap()]);
+    assert!(output.status.success(), "{}", text(&output.stderr));
+    let printed = text(&output.stdout);
+    let line =
+        |start: &str| printed.lines().filter(|line| line.starts_with(start)).nth(1).unwrap().to_owned();
+    let cells = |line: String| line.split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+    // 0.979 kPa of 97.58 kPa.
+    assert_eq!(cells(line("   1 ")), ["1", "+2.4", "+3.0"]);
+    assert_eq!(cells(line("   2 ")), ["2", "+2.4", "+4.1", "+1.0"]);
+    let header = printed.lines().find(|line| line.contains("vapour, n")).unwrap();
+    assert!(header.trim_end().ends_with("level, n"), "{printed}");
+}
+
 #[test]
 fn volumes_that_no_hydrocarbon_gives() {
     let options = file("burnt.toml", "format = 1\npractical = \"eudiometry_water_liquid\"\n");

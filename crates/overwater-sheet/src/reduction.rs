@@ -44,15 +44,28 @@ fn signed(percent: f64) -> String {
     if text == "-0.0" { "+0.0".to_owned() } else { text }
 }
 
+/// Everything that any row has, in the order of first appearance: rows need not all have the same.
+fn each<'a, T>(
+    rows: &'a [RowAnswer],
+    parts: impl Fn(&'a RowAnswer) -> &'a [T],
+    name: impl Fn(&T) -> &str,
+) -> Vec<&'a T> {
+    let mut found: Vec<&T> = Vec::new();
+    for part in rows.iter().flat_map(parts) {
+        if !found.iter().any(|own| name(own) == name(part)) {
+            found.push(part);
+        }
+    }
+    found
+}
+
 fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
     sheet.heading("Results");
-    let Some(first) = answer.rows.first() else {
-        return;
-    };
+    let each = each(&answer.rows, |row| row.results.as_slice(), |result| result.name.as_str());
     let with_formula = answer.rows.iter().any(|row| row.formula.is_some());
     let with_error = answer.rows.iter().any(|row| row.percent_error.is_some());
     let mut header = vec!["row".to_owned()];
-    header.extend(first.results.iter().map(|result| match result.unit.as_str() {
+    header.extend(each.iter().map(|result| match result.unit.as_str() {
         "" => result.symbol.clone(),
         unit => format!("{} / {unit}", result.symbol),
     }));
@@ -67,7 +80,10 @@ fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
         .iter()
         .map(|row| {
             let mut cells = vec![name(row)];
-            cells.extend(row.results.iter().map(|result| significant(result.value, figures)));
+            cells.extend(each.iter().map(|wanted| {
+                let own = row.results.iter().find(|result| result.name == wanted.name);
+                own.map(|result| significant(result.value, figures)).unwrap_or_default()
+            }));
             if with_error {
                 cells.push(row.percent_error.map(signed).unwrap_or_default());
             }
@@ -80,23 +96,24 @@ fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
     let header: Vec<&str> = header.iter().map(String::as_str).collect();
     sheet.columns(&header, table, 1);
     let pairs: Vec<(&str, String)> =
-        first.results.iter().map(|result| (result.symbol.as_str(), result.words.clone())).collect();
+        each.iter().map(|result| (result.symbol.as_str(), result.words.clone())).collect();
     sheet.paragraph("");
     sheet.pairs(&pairs);
 }
 
 fn corrections(sheet: &mut Layout, answer: &ReductionAnswer) {
-    let Some(first) = answer.rows.first().filter(|row| !row.corrections.is_empty()) else {
+    let each = each(&answer.rows, |row| row.corrections.as_slice(), |correction| correction.name.as_str());
+    let Some(result) = answer.rows.first().and_then(|row| row.results.first()) else {
         return;
     };
-    let Some(result) = first.results.first() else {
+    if each.is_empty() {
         return;
-    };
+    }
     // Where the first result is not the amount itself, its own change is the one that is asked for.
     let own = result.name != "amount_mmol";
     sheet.heading("What leaving out each correction would change, in per cent");
     let mut header = vec!["row".to_owned()];
-    for correction in &first.corrections {
+    for correction in &each {
         let words = correction.name.replace('_', " ");
         let mark = if correction.made { "" } else { " (left out)" };
         if correction.amount_percent.is_some() {
@@ -111,10 +128,13 @@ fn corrections(sheet: &mut Layout, answer: &ReductionAnswer) {
         .iter()
         .map(|row| {
             let mut cells = vec![name(row)];
-            for correction in &row.corrections {
-                cells.extend(correction.amount_percent.map(signed));
-                if own || correction.amount_percent.is_none() {
-                    cells.push(signed(correction.result_percent));
+            for wanted in &each {
+                let found = row.corrections.iter().find(|correction| correction.name == wanted.name);
+                if wanted.amount_percent.is_some() {
+                    cells.push(found.and_then(|found| found.amount_percent).map(signed).unwrap_or_default());
+                }
+                if own || wanted.amount_percent.is_none() {
+                    cells.push(found.map(|found| signed(found.result_percent)).unwrap_or_default());
                 }
             }
             cells

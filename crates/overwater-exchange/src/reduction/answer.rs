@@ -91,7 +91,8 @@ pub struct ValueAnswer {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct CorrectionAnswer {
-    /// Its name.
+    /// Its name; `24_dm3_for_the_gas_as_read` is no correction but what 24.0 dm3/mol, used for the gas as read, would
+    /// make of the amount.
     pub name: String,
     /// Whether it was made.
     pub made: bool,

@@ -292,11 +292,13 @@ impl Run {
     }
 
     fn add(&mut self, results: &[(&'static Symbol, f64)]) {
-        if self.sums.is_empty() {
-            self.sums = results.iter().map(|(symbol, _)| Sum::new(symbol)).collect();
-        }
-        for (sum, (symbol, value)) in self.sums.iter_mut().zip(results) {
-            if sum.symbol.id == symbol.id {
+        for (symbol, value) in results {
+            let known = self.sums.iter().position(|sum| sum.symbol.id == symbol.id);
+            let place = known.unwrap_or_else(|| {
+                self.sums.push(Sum::new(symbol));
+                self.sums.len() - 1
+            });
+            if let Some(sum) = self.sums.get_mut(place) {
                 sum.add(*value);
             }
         }

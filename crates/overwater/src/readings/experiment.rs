@@ -271,7 +271,7 @@ impl Experiment {
                     && self.chain.collector != Collector::Syringe
                     && row.get(Quantity::InsideMinusOutside).is_some()
             }
-            Correction::Vapour => by_volume && row.get(Quantity::RelativeSaturation) != Some(0.0),
+            Correction::Vapour => by_volume && self.practical != Practical::VapourMolarMass,
             Correction::CarriedVapour => by_loss,
             Correction::Buoyancy => self.practical == Practical::GasDensity,
         }
