@@ -17,6 +17,7 @@ pub mod gas;
 mod nearest;
 pub mod peroxide;
 pub mod plan;
+pub mod readings;
 pub mod reference;
 pub mod scalar;
 pub mod symbols;
