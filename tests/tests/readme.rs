@@ -49,3 +49,11 @@ fn paths_that_the_developers_page_names_exist() {
     }
     assert!(named > 10, "only {named} paths were found");
 }
+
+#[test]
+fn what_it_says_of_the_wrong_preparation_is_what_it_prints() {
+    let sheet = include_str!("../../examples/goes-wrong.txt");
+    for line in block("text").lines() {
+        assert!(sheet.contains(line), "{line}");
+    }
+}

@@ -40,6 +40,12 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Simulate the preparation of a lesson: portions by the stop-watch that keep flow, heat and pressure within limits, or
+    /// which limit cannot be kept and what would help.
+    Schedule {
+        /// The lesson, as for `plan`.
+        file: PathBuf,
+    },
     /// From readings to results: amount of dry gas, volume at stated conditions, yield, molar mass, with the size of each
     /// correction.
     Reduce {
@@ -143,6 +149,7 @@ impl From<Weights> for WeightsRequest {
 fn main() -> ExitCode {
     let outcome = match Arguments::parse().command {
         Command::Plan { file, html, json } => plan::run(&file, html.as_deref(), json),
+        Command::Schedule { file } => plan::timeline(&file),
         Command::Reduce { file, options, keep_good, json, working, format, figures } => {
             let wanted = reduce::Wanted { keep_good, json, working, format, figures: usize::from(figures) };
             reduce::run(&file, options.as_deref(), &wanted)

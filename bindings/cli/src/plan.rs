@@ -2,7 +2,8 @@
 
 use std::path::Path;
 
-use overwater_exchange::{Refusal, lesson_from_json, plan, plan_toml};
+use overwater_exchange::schedule::schedule;
+use overwater_exchange::{Refusal, lesson_from_json, lesson_from_toml, plan, plan_toml};
 
 use crate::WIDTH;
 use crate::files::{self, Message};
@@ -23,6 +24,16 @@ pub(crate) fn run(file: &Path, html: Option<&Path>, json: bool) -> Result<(), Me
         files::write(path, &overwater_sheet::page(&answer))?;
     }
     files::print(&printed)
+}
+
+/// Simulates the preparation and prints portions by the stop-watch, or what stands in their way.
+pub(crate) fn timeline(file: &Path) -> Result<(), Message> {
+    let text = files::read(file)?;
+    let is_json = file.extension().is_some_and(|extension| extension.eq_ignore_ascii_case("json"));
+    let request = if is_json { lesson_from_json(&text) } else { lesson_from_toml(&text) };
+    let schedule = request.and_then(|request| schedule(&request));
+    let schedule = schedule.map_err(|refusal| show(&refusal, file, &text, false))?;
+    files::print(&overwater_sheet::timeline(&schedule, WIDTH))
 }
 
 /// A person gets the message on standard error; a program that asked for JSON gets the refusal on standard output as

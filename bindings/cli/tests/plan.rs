@@ -62,6 +62,20 @@ fn the_example_gives_the_sheet_that_lies_beside_it() {
 }
 
 #[test]
+fn the_other_examples_give_their_timelines() {
+    let wrong = include_str!("../../../examples/goes-wrong.txt");
+    assert!(wrong.contains("NO schedule"), "{wrong}");
+    for (name, timeline) in
+        [("goes-wrong", wrong), ("class-of-eight", include_str!("../../../examples/class-of-eight.txt"))]
+    {
+        let file = format!("{}/../../examples/{name}.toml", env!("CARGO_MANIFEST_DIR"));
+        let output = overwater(&["schedule", &file]);
+        assert!(output.status.success(), "{}", text(&output.stderr));
+        assert_same_lines(&text(&output.stdout), timeline, &format!("examples/{name}.txt"));
+    }
+}
+
+#[test]
 fn the_page_is_written_and_the_sheet_still_printed() {
     let page = folder("page").join("sheet.html");
     let output = overwater(&["plan", EXAMPLE, "--html", page.to_str().unwrap()]);

@@ -17,6 +17,7 @@ mod read;
 pub mod reduction;
 mod refusal;
 pub mod request;
+pub mod schedule;
 mod template;
 
 pub use read::{

@@ -8,6 +8,7 @@ mod page;
 mod reduction;
 mod sources;
 mod terminal;
+mod timeline;
 mod typeset;
 mod working;
 
@@ -15,5 +16,6 @@ pub use page::page;
 pub use reduction::results;
 pub use sources::sources;
 pub use terminal::terminal;
+pub use timeline::timeline;
 pub use typeset::typeset;
 pub use working::{WorkingFormat, working};

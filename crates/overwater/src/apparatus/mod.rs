@@ -2,5 +2,6 @@
 
 pub mod back_pressure;
 pub mod purity;
+pub mod run;
 pub mod suck_back;
 pub mod tube;

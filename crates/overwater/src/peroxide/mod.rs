@@ -3,6 +3,7 @@
 pub mod assay;
 pub mod dilution;
 pub mod heat;
+pub mod kinetics;
 pub mod label;
 pub mod strength;
 

@@ -10,6 +10,7 @@ mod gas_budget;
 mod given;
 pub mod lesson;
 mod requisition;
+pub mod schedule;
 mod stock;
 
 pub use additions::Additions;

@@ -1,8 +1,9 @@
 //! The register of data: every constant, coefficient and table of `reference/`.
 
 use super::{Entry, Kind, coefficients, constant, printed, table};
+use crate::peroxide::kinetics::ACTIVATION_RANGES;
 use crate::reference::{
-    acids, atmosphere, brine, burns, constants, earth, elements, enhancement, exposure_limits, gases,
+    acids, atmosphere, brine, burns, constants, earth, elements, enhancement, exposure_limits, flask, gases,
     glassware, henry, nasa9, over_water, peroxide, phase_transitions, sources, thermochemistry, vapour,
     water, water_ionisation,
 };
@@ -20,6 +21,7 @@ pub(super) fn data() -> Vec<Entry> {
     entries.extend(of_pressure());
     entries.extend(of_gases());
     entries.extend(of_solutions());
+    entries.extend(of_the_flask());
     entries.extend(of_tables());
     entries
 }
@@ -490,6 +492,79 @@ fn of_solutions() -> Vec<Entry> {
         entries.extend(coefficients(id, name, &values, &units, "0 to 800 degC", ionisation.source));
     }
     entries
+}
+
+fn of_the_flask() -> Vec<Entry> {
+    let memory = &sources::HANDBOOK_MEMORY;
+    let one = |id, name, value: f64, unit, source| coefficients(id, name, &[value], &[unit], "", source);
+    [
+        one(
+            "water_volume",
+            "molar volume of water, 18.015/0.9982",
+            flask::WATER_VOLUME,
+            "m3/mol",
+            &sources::KELL_1975,
+        ),
+        one(
+            "peroxide_volume",
+            "molar volume of peroxide, 34.014/1.45",
+            flask::PEROXIDE_VOLUME,
+            "m3/mol",
+            memory,
+        ),
+        one("water_heat", "heat capacity of water, 4.18 x 18.015", flask::WATER_HEAT, "J/(mol K)", memory),
+        one("gas_heat", "heat capacity of oxygen and nitrogen", flask::GAS_HEAT, "J/(mol K)", memory),
+        one("vapour_heat", "heat capacity of water vapour", flask::VAPOUR_HEAT, "J/(mol K)", memory),
+        one(
+            "vaporisation",
+            "heat of vaporisation at 25 degC",
+            flask::VAPORISATION,
+            "J/mol",
+            &sources::CODATA_KEY_1989,
+        ),
+        one(
+            "heat_zero",
+            "temperature that heats are counted from",
+            flask::HEAT_ZERO,
+            "K",
+            &sources::DEFINITION,
+        ),
+        one("blasius", "coefficient of Blasius' friction", flask::BLASIUS, "", memory),
+        one(
+            "oxygen_molar_mass",
+            "molar mass of oxygen",
+            flask::OXYGEN_MOLAR_MASS,
+            "kg/mol",
+            &sources::CIAAW_2021,
+        ),
+        one(
+            "stated_at",
+            "temperature that rate constants are stated for",
+            flask::STATED_AT_K,
+            "K",
+            &sources::DEFINITION,
+        ),
+        vec![
+            table(
+                "activation_ranges",
+                format!(
+                    "activation energies as they are cited, {} catalysts, each with its source",
+                    ACTIVATION_RANGES.len()
+                ),
+                "kJ/mol",
+                String::new(),
+                memory,
+            ),
+            table(
+                "typical_manganese_dioxide",
+                "typical activity of manganese dioxide: bottles differ by a factor of two".to_owned(),
+                "",
+                "20 degC".to_owned(),
+                &sources::COMMON_PRACTICE,
+            ),
+        ],
+    ]
+    .concat()
 }
 
 fn of_tables() -> Vec<Entry> {

@@ -16,6 +16,7 @@ pub mod vapour;
 
 pub mod acids;
 pub mod exposure_limits;
+pub mod flask;
 pub mod gases;
 pub mod henry;
 pub mod nasa9;

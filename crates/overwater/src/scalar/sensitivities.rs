@@ -21,6 +21,12 @@ impl<const N: usize> Sensitivities<N> {
         Sensitivities(if index < N { number.derivative(index) } else { number })
     }
 
+    /// A number with all its derivatives.
+    #[must_use]
+    pub fn new(value: f64, derivatives: [f64; N]) -> Self {
+        Sensitivities(DualSVec64::new(value, num_dual::Derivative::some(derivatives.into())))
+    }
+
     /// The number.
     #[must_use]
     pub fn value(&self) -> f64 {

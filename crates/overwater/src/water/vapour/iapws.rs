@@ -40,6 +40,15 @@ pub fn saturation_temperature<S: Scalar>(pressure: Pressure<S>) -> Temperature<S
 }
 
 /// One step towards the temperature at which ln(p/p_c) has the value `wanted`.
+/// d p/d T of the saturation line at a temperature, from the pressure there and the equation's own derivative: for
+/// scalars that already carry a derivative, where a second one is wanted.
+#[inline(always)]
+pub(crate) fn saturation_slope<S: Scalar>(temperature: S, pressure: S) -> S {
+    let tau = reduced(temperature);
+    let reached = S::constant(&CRITICAL_TEMPERATURE_1992) / temperature * series(tau);
+    -(pressure * (reached + slope_series(tau)) / temperature)
+}
+
 #[inline(always)]
 fn newton_step<S: Scalar>(temperature: S, wanted: S) -> S {
     let tau = reduced(temperature);

@@ -30,6 +30,7 @@ use crate::scalar::{Formula, PropertyUncertainty, Scalar, Source, Symbol};
 use crate::symbols;
 use crate::units::{Dimensioned, Pressure, Temperature};
 
+pub(crate) use iapws::saturation_slope;
 pub use iapws::{saturation_pressure, saturation_temperature};
 
 /// What IAPWS states for the saturation pressure up to 373 K.
