@@ -13,21 +13,21 @@ use crate::{Refusal, convert};
 pub enum ScheduleStep {
     /// Pour in a portion.
     Add {
-        /// When, from the first portion [s].
+        /// When, from the first portion (s).
         time_s: f64,
-        /// How much [cm3].
+        /// How much (cm3).
         volume_cm3: f64,
     },
     /// Put a vessel over the outlet.
     Fill {
-        /// When [s].
+        /// When (s).
         time_s: f64,
         /// Its name.
         vessel: String,
     },
     /// Take the tube out of the water.
     TubeOut {
-        /// When [s].
+        /// When (s).
         time_s: f64,
     },
 }
@@ -38,9 +38,9 @@ pub enum ScheduleStep {
 pub struct ScheduleAnswer {
     /// What to do, in order; empty where no schedule keeps the limits.
     pub steps: Vec<ScheduleStep>,
-    /// Highest temperature of the flask [degC].
+    /// Highest temperature of the flask (degC).
     pub top_temperature_c: Option<f64>,
-    /// Greatest flow [cm3/s].
+    /// Greatest flow (cm3/s).
     pub top_flow_cm3_per_s: Option<f64>,
     /// Why there is none: the limit that cannot be met.
     pub limit: Option<String>,

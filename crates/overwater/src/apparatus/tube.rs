@@ -41,14 +41,14 @@ pub fn turbulent_friction(flow: VolumeFlow<f64>, bore: Length<f64>, length: Leng
 }
 
 /// Pressure drop along the tube: the greater of the laminar and the turbulent one, which cross near a Reynolds number
-/// of 1200; between there and 4000 that is cautious [Pa].
+/// of 1200; between there and 4000 that is cautious (Pa).
 #[must_use]
 pub fn drop(flow: VolumeFlow<f64>, bore: Length<f64>, length: Length<f64>) -> f64 {
     friction(flow, bore, length).si().max(turbulent_friction(flow, bore, length))
 }
 
 /// The flow at which the tube takes up a pressure drop: the inverse of [`drop`]; 0 where there is nothing to drive it
-/// [m3/s].
+/// (m3/s).
 #[must_use]
 pub fn flow_for_drop(pressure: f64, bore: Length<f64>, length: Length<f64>) -> f64 {
     if pressure.is_nan() || pressure <= 0.0 {

@@ -24,7 +24,7 @@ pub enum Law {
     },
     /// c/(K + c).
     Saturating {
-        /// Concentration K at which the rate is half of its greatest [mol/m3].
+        /// Concentration K at which the rate is half of its greatest (mol/m3).
         half: f64,
     },
 }
@@ -34,7 +34,7 @@ pub enum Law {
 pub struct Kinetics<S = f64> {
     /// k at 20 degC; m3/(kg s) for order 1, mol/(kg s) for the saturating law.
     pub k_at_20: S,
-    /// Activation energy [J/mol].
+    /// Activation energy (J/mol).
     pub activation: S,
     /// The law.
     pub law: Law,
@@ -54,8 +54,8 @@ pub fn arrhenius<S: Scalar>(activation: S, temperature: S, stated_at: f64) -> S 
 }
 
 impl<S: Scalar> Kinetics<S> {
-    /// Rate of the decomposition of H2O2 [mol/s] at a temperature [K], a mass of catalyst [kg] and a concentration
-    /// [mol/m3]. NaN for a concentration that is not above 0 where the order is not 1.
+    /// Rate of the decomposition of H2O2 (mol/s) at a temperature (K), a mass of catalyst (kg) and a concentration
+    /// (mol/m3). NaN for a concentration that is not above 0 where the order is not 1.
     #[inline(always)]
     pub fn rate(&self, temperature: S, catalyst: S, concentration: S) -> S {
         let k = self.k_at_20 * arrhenius(self.activation, temperature, STATED_AT_K);
@@ -91,9 +91,9 @@ pub fn first_order<S: Scalar>(start: S, k: S, time: S) -> S {
 pub struct ActivationRange {
     /// The catalyst.
     pub catalyst: &'static str,
-    /// Least value found [kJ/mol].
+    /// Least value found (kJ/mol).
     pub least: f64,
-    /// Greatest value found [kJ/mol].
+    /// Greatest value found (kJ/mol).
     pub greatest: f64,
     /// Where these come from.
     pub source: &'static str,

@@ -45,9 +45,9 @@ pub fn preparation(lesson: &Lesson, plan: &Plan) -> Run {
 /// What to do at one time.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Action {
-    /// Pour in a portion [cm3].
+    /// Pour in a portion (cm3).
     Add {
-        /// How much [cm3].
+        /// How much (cm3).
         volume_cm3: f64,
     },
     /// Put the vessel of this name over the outlet.
@@ -62,7 +62,7 @@ pub enum Action {
 /// One line of the timeline.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Step {
-    /// When, from the first portion [s].
+    /// When, from the first portion (s).
     pub time_s: f64,
     /// What to do.
     pub action: Action,

@@ -54,7 +54,7 @@ const LN_2_LOW: f64 = f64::from_bits(0x3DEA_39EF_3579_3C76);
 const EXP_GREATEST: f64 = 709.782_712_893_384;
 const EXP_LEAST: f64 = -708.0;
 
-/// e^x: reduction by multiples of ln 2, the Taylor polynomial of degree 13 on [-ln2/2, ln2/2], scaling.
+/// e^x: reduction by multiples of ln 2, the Taylor polynomial of degree 13 on (-ln2/2, ln2/2), scaling.
 #[inline(always)]
 pub(super) fn exp<P: Plain>(x: P) -> P {
     let shifted = x * std::f64::consts::LOG2_E + ROUNDING;

@@ -19,7 +19,7 @@ pub trait Formula<const IN: usize>: Sync {
     /// What it gives, and in which unit.
     fn output(&self) -> &'static Symbol;
 
-    /// The formula itself. Inputs and result are in school units. Mark it `#[inline(always)]`: only then does
+    /// The formula itself. Inputs and result are in school units. Mark it `#(inline(always))`: only then does
     /// the compiler see all of it at once and work on several numbers together.
     fn evaluate<S: Scalar>(&self, inputs: [S; IN]) -> S;
 

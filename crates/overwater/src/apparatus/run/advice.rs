@@ -8,13 +8,13 @@ use crate::{Code, Error, Result};
 /// What must not be exceeded.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Limits {
-    /// Least mean flow while vessels fill [cm3/s].
+    /// Least mean flow while vessels fill (cm3/s).
     pub least_flow_cm3_per_s: f64,
-    /// Greatest flow at any time [cm3/s].
+    /// Greatest flow at any time (cm3/s).
     pub greatest_flow_cm3_per_s: f64,
-    /// Highest temperature of the flask [degC].
+    /// Highest temperature of the flask (degC).
     pub top_temperature_c: f64,
-    /// What must be left of the funnel stem [cm].
+    /// What must be left of the funnel stem (cm).
     pub stem_margin_cm: f64,
     /// Most of the flask that liquid and froth may take up.
     pub froth_share: f64,
@@ -45,7 +45,7 @@ impl Default for Limits {
 pub struct Advice {
     /// The additions.
     pub additions: Vec<Addition>,
-    /// When the delivery tube comes out of the water: as soon as the last vessel is full [s].
+    /// When the delivery tube comes out of the water: as soon as the last vessel is full (s).
     pub tube_out_s: f64,
     /// The run with these additions, to that time.
     pub result: RunResult,
@@ -144,9 +144,9 @@ fn broken(run: &Run, limits: &Limits, result: &RunResult) -> Option<&'static Lim
     limits.oxygen_fractions.iter().zip(&result.vessels).any(short).then_some(&PURITY)
 }
 
-/// Portions that can be measured out [cm3].
+/// Portions that can be measured out (cm3).
 const PORTIONS: [f64; 6] = [5.0, 4.0, 3.0, 2.0, 1.0, 0.5];
-/// Times between portions that can be followed with a stop-watch [s].
+/// Times between portions that can be followed with a stop-watch (s).
 const INTERVALS: [f64; 11] = [10.0, 15.0, 20.0, 30.0, 40.0, 50.0, 60.0, 75.0, 90.0, 120.0, 180.0];
 /// More would not be followed by anybody.
 const MOST_PORTIONS: usize = 120;

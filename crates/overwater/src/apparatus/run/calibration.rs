@@ -10,26 +10,26 @@ use crate::{Code, Error, Result};
 /// One reading of a trial.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TrialReading {
-    /// Time since the peroxide was added [s].
+    /// Time since the peroxide was added (s).
     pub time_s: f64,
-    /// Gas collected since then [cm3].
+    /// Gas collected since then (cm3).
     pub volume_cm3: f64,
-    /// Temperature of the flask, if read; otherwise it is taken as the trial's [degC].
+    /// Temperature of the flask, if read; otherwise it is taken as the trial's (degC).
     pub temperature_c: Option<f64>,
 }
 
 /// What a trial says.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Calibration {
-    /// Rate constant at 20 degC for the catalyst of the trial, ready for a first-order law [m3/(kg s)].
+    /// Rate constant at 20 degC for the catalyst of the trial, ready for a first-order law (m3/(kg s)).
     pub k_at_20: f64,
-    /// Its standard uncertainty, from the scatter of the readings [m3/(kg s)].
+    /// Its standard uncertainty, from the scatter of the readings (m3/(kg s)).
     pub standard_uncertainty: f64,
-    /// Half the width of its 95 % interval, by Student's t [m3/(kg s)].
+    /// Half the width of its 95 % interval, by Student's t (m3/(kg s)).
     pub half_width_95: f64,
-    /// Final volume of gas [cm3].
+    /// Final volume of gas (cm3).
     pub final_volume_cm3: f64,
-    /// Scatter of the readings about the curve [cm3].
+    /// Scatter of the readings about the curve (cm3).
     pub scatter_cm3: f64,
     /// Degrees of freedom.
     pub degrees_of_freedom: usize,
@@ -65,7 +65,7 @@ fn refuse(index: usize, field: &str, value: f64, allowed: &str) -> Error {
 }
 
 /// k at 20 degC from the readings of one trial with `catalyst_g` in `liquid_cm3` of liquid. `activation` is the
-/// activation energy [J/mol], used only where the temperature is not 20 degC; `temperature_c` is that of the flask
+/// activation energy (J/mol), used only where the temperature is not 20 degC; `temperature_c` is that of the flask
 /// wherever a reading has none.
 ///
 /// ```

@@ -6,15 +6,15 @@ use crate::{Code, Error, Result};
 /// Peroxide solution put in.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Addition {
-    /// When it begins [s].
+    /// When it begins (s).
     pub time_s: f64,
-    /// Over how long it drips; 0 for a portion poured at once [s].
+    /// Over how long it drips; 0 for a portion poured at once (s).
     pub over_s: f64,
-    /// How much [cm3].
+    /// How much (cm3).
     pub volume_cm3: f64,
-    /// Concentration of peroxide; 0 for water [mol/dm3].
+    /// Concentration of peroxide; 0 for water (mol/dm3).
     pub concentration_mol_per_dm3: f64,
-    /// Its temperature [degC].
+    /// Its temperature (degC).
     pub temperature_c: f64,
 }
 
@@ -23,9 +23,9 @@ pub struct Addition {
 pub struct RunVessel {
     /// Its name.
     pub name: String,
-    /// Volume [cm3].
+    /// Volume (cm3).
     pub volume_cm3: f64,
-    /// How far its top stands above the trough's surface [cm].
+    /// How far its top stands above the trough's surface (cm).
     pub height_cm: f64,
 }
 
@@ -33,53 +33,53 @@ pub struct RunVessel {
 /// are the same as the defaults of a plan, and common practice without a source where a field says so.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Run {
-    /// Flask [cm3].
+    /// Flask (cm3).
     pub flask_cm3: f64,
-    /// Area of its liquid's surface; 50 cm2 for 250 cm3 [cm2].
+    /// Area of its liquid's surface; 50 cm2 for 250 cm3 (cm2).
     pub area_cm2: f64,
-    /// Water at the start [cm3].
+    /// Water at the start (cm3).
     pub heel_cm3: f64,
-    /// Liquid that covers the tip of the funnel; with less, all gas escapes by the funnel [cm3].
+    /// Liquid that covers the tip of the funnel; with less, all gas escapes by the funnel (cm3).
     pub seal_cm3: f64,
-    /// Catalyst [g].
+    /// Catalyst (g).
     pub catalyst_g: f64,
     /// How fast it works.
     pub kinetics: Kinetics,
-    /// Room, trough and flask at the start [degC].
+    /// Room, trough and flask at the start (degC).
     pub room_c: f64,
-    /// Pressure at the place [kPa].
+    /// Pressure at the place (kPa).
     pub pressure_kpa: f64,
-    /// Bore of the delivery tube [mm].
+    /// Bore of the delivery tube (mm).
     pub tube_bore_mm: f64,
-    /// Its length [cm].
+    /// Its length (cm).
     pub tube_length_cm: f64,
-    /// Depth of its outlet under the trough's surface [cm].
+    /// Depth of its outlet under the trough's surface (cm).
     pub outlet_depth_cm: f64,
-    /// Its highest point above the trough's surface [cm].
+    /// Its highest point above the trough's surface (cm).
     pub tube_rise_cm: f64,
-    /// Stem of the funnel above the liquid [cm].
+    /// Stem of the funnel above the liquid (cm).
     pub stem_length_cm: f64,
-    /// How deep its tip is under the liquid [cm].
+    /// How deep its tip is under the liquid (cm).
     pub tip_depth_cm: f64,
     /// Whether air can come in through the funnel.
     pub open_funnel: bool,
     /// How fast bubbles rise through the liquid; 20 cm/s for bubbles of some mm in clean water (handbook value, from
-    /// memory), a tenth of it where dust or detergent makes froth (common practice, no source) [cm/s].
+    /// memory), a tenth of it where dust or detergent makes froth (common practice, no source) (cm/s).
     pub bubble_rise_cm_per_s: f64,
     /// Heat lost through the glass for each kelvin above the room; 10 W/(m2 K) x 200 cm2 (common practice, no source)
-    /// [W/K].
+    /// (W/K).
     pub heat_loss_w_per_k: f64,
-    /// Heat capacity of the glass that follows the liquid; about 50 g (common practice, no source) [J/K].
+    /// Heat capacity of the glass that follows the liquid; about 50 g (common practice, no source) (J/K).
     pub glass_j_per_k: f64,
     /// What is added, in order of time.
     pub additions: Vec<Addition>,
-    /// Gas driven out first and thrown away [cm3].
+    /// Gas driven out first and thrown away (cm3).
     pub rejected_cm3: f64,
     /// What is filled, in order.
     pub vessels: Vec<RunVessel>,
-    /// How long to follow it [s].
+    /// How long to follow it (s).
     pub end_s: f64,
-    /// When to report the state, in order [s].
+    /// When to report the state, in order (s).
     pub outputs_s: Vec<f64>,
     /// Relative tolerance of the integration.
     pub rtol: f64,

@@ -105,14 +105,14 @@ impl<S: Copy> State<S> {
 pub(super) struct Model<S> {
     pub kinetics: Kinetics<S>,
     pub catalyst: S,
-    /// Flask and tube [m3].
+    /// Flask and tube (m3).
     pub space: S,
-    /// Pressure in the flask while gas leaves [Pa].
+    /// Pressure in the flask while gas leaves (Pa).
     pub pressure: S,
     pub room: S,
-    /// Heat lost for each kelvin [W/K].
+    /// Heat lost for each kelvin (W/K).
     pub loss: S,
-    /// Glass that follows the liquid [J/K].
+    /// Glass that follows the liquid (J/K).
     pub glass: S,
     pub heat: S,
     /// Terms switched off for comparison with closed forms.
@@ -136,9 +136,9 @@ pub(super) struct Mode {
     pub closed: bool,
     /// The tip of the funnel is under liquid.
     pub covered: bool,
-    /// Flow that the tube takes when the stem is full to the top [m3/s].
+    /// Flow that the tube takes when the stem is full to the top (m3/s).
     pub capped: Option<f64>,
-    /// The decay rate that is kept when next to nothing is left [1/s].
+    /// The decay rate that is kept when next to nothing is left (1/s).
     pub spent: Option<f64>,
 }
 
@@ -146,13 +146,13 @@ pub(super) struct Mode {
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Rates<S> {
     pub derivative: State<S>,
-    /// Volume flow of moist gas out of the flask, at its temperature [m3/s].
+    /// Volume flow of moist gas out of the flask, at its temperature (m3/s).
     pub flow: S,
-    /// Dry gas that leaves, or would leave if the flask is closed [mol/s].
+    /// Dry gas that leaves, or would leave if the flask is closed (mol/s).
     pub dry: S,
-    /// Pressure that the gas would have now [Pa].
+    /// Pressure that the gas would have now (Pa).
     pub pressure: S,
-    /// Vapour pressure [Pa].
+    /// Vapour pressure (Pa).
     pub vapour: S,
     pub free: S,
 }
@@ -184,7 +184,7 @@ impl<S: Valued> Model<S> {
         self.kinetics.rate(state.temperature, self.catalyst, state.peroxide / self.liquid(state))
     }
 
-    /// Enthalpy of what is in the flask, counted from water and gases at 25 degC [J].
+    /// Enthalpy of what is in the flask, counted from water and gases at 25 degC (J).
     pub(super) fn enthalpy(&self, state: &State<S>) -> S {
         let theta = state.temperature - HEAT_ZERO;
         let free = self.space - self.liquid(state);

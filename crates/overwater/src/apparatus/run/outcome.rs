@@ -41,7 +41,7 @@ pub enum Happening {
 /// What happened when.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Event {
-    /// When [s].
+    /// When (s).
     pub time_s: f64,
     /// What.
     pub what: Happening,
@@ -50,41 +50,41 @@ pub struct Event {
 /// The state at one time.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Point {
-    /// Time [s].
+    /// Time (s).
     pub time_s: f64,
-    /// Liquid and gas in the flask [degC].
+    /// Liquid and gas in the flask (degC).
     pub temperature_c: f64,
-    /// Peroxide left in the flask [mmol].
+    /// Peroxide left in the flask (mmol).
     pub peroxide_mmol: f64,
-    /// Water in the flask, with its vapour [mmol].
+    /// Water in the flask, with its vapour (mmol).
     pub water_mmol: f64,
-    /// Oxygen in the free volume [mmol].
+    /// Oxygen in the free volume (mmol).
     pub oxygen_mmol: f64,
-    /// Nitrogen in the free volume [mmol].
+    /// Nitrogen in the free volume (mmol).
     pub nitrogen_mmol: f64,
-    /// Oxygen that has left through the tube [mmol].
+    /// Oxygen that has left through the tube (mmol).
     pub oxygen_out_mmol: f64,
-    /// Nitrogen that has left through the tube [mmol].
+    /// Nitrogen that has left through the tube (mmol).
     pub nitrogen_out_mmol: f64,
-    /// Oxygen that has escaped by the funnel [mmol].
+    /// Oxygen that has escaped by the funnel (mmol).
     pub oxygen_lost_mmol: f64,
-    /// Nitrogen that has escaped by the funnel [mmol].
+    /// Nitrogen that has escaped by the funnel (mmol).
     pub nitrogen_lost_mmol: f64,
-    /// Vapour that has left either way [mmol].
+    /// Vapour that has left either way (mmol).
     pub vapour_out_mmol: f64,
-    /// Heat that has left with the gas and through the glass [J].
+    /// Heat that has left with the gas and through the glass (J).
     pub heat_out_j: f64,
-    /// Moist gas leaving the flask, at its temperature [cm3/s].
+    /// Moist gas leaving the flask, at its temperature (cm3/s).
     pub flow_cm3_per_s: f64,
     /// Fraction of oxygen in the dry gas that leaves.
     pub oxygen_fraction: f64,
-    /// Rise of liquid in the funnel stem [cm].
+    /// Rise of liquid in the funnel stem (cm).
     pub stem_rise_cm: f64,
-    /// Pressure in the flask above the room's [Pa].
+    /// Pressure in the flask above the room's (Pa).
     pub back_pressure_pa: f64,
-    /// Moist gas collected so far, at the trough's temperature and the barometer's pressure [cm3].
+    /// Moist gas collected so far, at the trough's temperature and the barometer's pressure (cm3).
     pub collected_cm3: f64,
-    /// Moist gas in the vessel that is being filled, at the lower pressure of its water level [cm3].
+    /// Moist gas in the vessel that is being filled, at the lower pressure of its water level (cm3).
     pub in_vessel_cm3: f64,
 }
 
@@ -93,7 +93,7 @@ pub struct Point {
 pub struct VesselOutcome {
     /// Its name.
     pub name: String,
-    /// When it was full; nothing where it was not [s].
+    /// When it was full; nothing where it was not (s).
     pub full_at_s: Option<f64>,
     /// Fraction of oxygen in its dry gas; NaN where nothing came in.
     pub oxygen_fraction: f64,
@@ -108,15 +108,15 @@ pub struct RunResult {
     pub events: Vec<Event>,
     /// The vessels.
     pub vessels: Vec<VesselOutcome>,
-    /// When the last vessel was full [s].
+    /// When the last vessel was full (s).
     pub filled_at_s: Option<f64>,
-    /// Highest temperature [degC].
+    /// Highest temperature (degC).
     pub top_temperature_c: f64,
-    /// Greatest flow at any step of the integration [cm3/s].
+    /// Greatest flow at any step of the integration (cm3/s).
     pub top_flow_cm3_per_s: f64,
-    /// Highest rise in the stem [cm].
+    /// Highest rise in the stem (cm).
     pub top_stem_rise_cm: f64,
-    /// Greatest volume of liquid with its bubbles [cm3].
+    /// Greatest volume of liquid with its bubbles (cm3).
     pub top_froth_cm3: f64,
     /// Share of the moist gas of the flask that is lost when it cools from the end to the room.
     pub shrinkage_to_come: f64,
@@ -126,7 +126,7 @@ pub struct RunResult {
     pub heat_balance: f64,
     /// Steps of the integrator.
     pub steps: usize,
-    /// How far the run went [s].
+    /// How far the run went (s).
     pub reached_s: f64,
 }
 

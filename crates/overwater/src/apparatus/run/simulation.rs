@@ -656,9 +656,9 @@ pub fn simulate(run: &Run) -> Result<RunResult> {
 /// How the outcome moves with each of [`SENSITIVE_TO`].
 #[derive(Debug, Clone, PartialEq)]
 pub struct RunSensitivities {
-    /// Derivatives of the time at which the last vessel is full; nothing where it is not [s].
+    /// Derivatives of the time at which the last vessel is full; nothing where it is not (s).
     pub filled_at_s: Option<[f64; INPUTS]>,
-    /// Derivatives of the highest temperature [K].
+    /// Derivatives of the highest temperature (K).
     pub top_temperature: [f64; INPUTS],
     /// Derivatives of the oxygen fraction of each vessel.
     pub oxygen_fraction: Vec<[f64; INPUTS]>,

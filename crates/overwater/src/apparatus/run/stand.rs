@@ -68,7 +68,7 @@ impl Bench {
         }
     }
 
-    /// Dry gas that fills a volume at the trough [mol/m3].
+    /// Dry gas that fills a volume at the trough (mol/m3).
     pub(super) fn per_volume(&self) -> f64 {
         (self.barometer - self.trough_vapour) / (MOLAR_GAS_2019.si() * self.trough)
     }
