@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
+mod bounds;
 mod layout;
 mod page;
 mod reduction;
@@ -12,6 +13,7 @@ mod timeline;
 mod typeset;
 mod working;
 
+pub use bounds::bounds;
 pub use page::page;
 pub use reduction::results;
 pub use sources::sources;
