@@ -18,6 +18,7 @@ pub mod reduction;
 mod refusal;
 pub mod request;
 pub mod schedule;
+mod table;
 mod template;
 
 pub use read::{

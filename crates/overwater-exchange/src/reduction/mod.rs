@@ -2,8 +2,7 @@
 //! read as it comes.
 
 pub mod answer;
-mod columns;
-mod number;
+pub(crate) mod columns;
 mod prepared;
 pub mod request;
 mod run;

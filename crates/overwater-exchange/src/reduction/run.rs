@@ -15,8 +15,9 @@ use super::answer::{
 use super::columns::{Column, column, school};
 use super::prepared::{Prepared, collector_name, prepare};
 use super::request::{CellRequest, ReductionRequest};
-use super::table::{BadCell, Batch, Table};
+use super::table::{Batch, Table};
 use crate::calculation::{result_name, steps};
+use crate::table::BadCell;
 use crate::{FORMAT, Refusal};
 
 /// Rows of an answer that are kept one by one; the summary is over all.
@@ -257,14 +258,9 @@ impl Run {
             }
             Ok(None) => {}
             Err(bad) => {
-                let BadCell { column, error } = *bad;
                 if self.bad.len() < KEPT_ROWS {
-                    let place = match line {
-                        Some(line) => format!("row {number} (line {line}), column {column}"),
-                        None => format!("row {number}, {column}"),
-                    };
-                    let code = error.code.name().to_owned();
-                    let message = Error { parameter: place.into(), ..error }.to_string();
+                    let (column, code) = (bad.column.clone(), bad.error.code.name().to_owned());
+                    let message = bad.error_at(number, line).to_string();
                     self.bad.push(BadRowAnswer { row: number, line, column, code, message });
                 }
             }

@@ -2,7 +2,7 @@
 
 use overwater::{Code, Error};
 
-use super::request::DecimalRequest;
+use crate::reduction::request::DecimalRequest;
 
 /// A number as written, with the decimal sign that is known so far.
 ///
