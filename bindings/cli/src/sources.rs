@@ -12,10 +12,7 @@ pub(crate) fn run(text: &str, as_csv: bool, json: bool) -> Result<(), Message> {
         return Err(format!("error: nothing in the list of sources holds {text:?} [unknown_name]"));
     }
     if json {
-        let whole = serde_json::to_string_pretty(&answer);
-        let whole =
-            whole.map_err(|error| format!("error: the answer cannot be written as JSON ({error})"))?;
-        return files::print(&(whole + "\n"));
+        return files::print_json(&answer);
     }
     files::print(&if as_csv { table(&answer)? } else { overwater_sheet::sources(&answer, WIDTH) })
 }

@@ -11,8 +11,10 @@ pub mod answer;
 pub mod calculation;
 pub mod chemistry;
 mod convert;
+pub mod lines;
 mod locate;
 pub mod provenance;
+pub mod rate;
 mod read;
 pub mod reduction;
 mod refusal;
@@ -22,7 +24,8 @@ mod table;
 mod template;
 
 pub use read::{
-    GREATEST_BYTES, lesson_from_json, lesson_from_toml, reduction_from_json, reduction_from_toml,
+    GREATEST_BYTES, lesson_from_json, lesson_from_toml, rate_from_json, rate_from_toml, reduction_from_json,
+    reduction_from_toml,
 };
 pub use refusal::{Place, Refusal};
 pub use template::TEMPLATE;

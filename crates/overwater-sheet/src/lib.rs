@@ -5,6 +5,7 @@
 
 mod layout;
 mod page;
+mod rate;
 mod reduction;
 mod sources;
 mod terminal;
@@ -12,8 +13,9 @@ mod timeline;
 mod typeset;
 mod working;
 
-pub use page::page;
-pub use reduction::results;
+pub use page::{page, rate_page};
+pub use rate::rates;
+pub use reduction::{Figures, results};
 pub use sources::sources;
 pub use terminal::terminal;
 pub use timeline::timeline;

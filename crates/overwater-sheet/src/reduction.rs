@@ -8,9 +8,32 @@ use crate::layout::Layout;
 /// Rows that are printed one by one; of more only the summary is.
 const PRINTED_ROWS: usize = 60;
 
-/// The results as text, at most `width` columns wide (40 at least), to `figures` significant figures.
+/// How many significant figures results are printed to. A result exactly half-way goes to the even digit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Figures {
+    /// So many.
+    Number(usize),
+    /// As many as the least precise reading of the row has; of means, as many as the least precise of all.
+    Data,
+}
+
+/// Figures where the data give none.
+const USUAL: usize = 3;
+
+impl Figures {
+    fn of(self, rows: &[RowAnswer]) -> usize {
+        match self {
+            Figures::Number(figures) => figures,
+            Figures::Data => {
+                rows.iter().filter_map(|row| row.data_figures).min().map_or(USUAL, |figures| figures as usize)
+            }
+        }
+    }
+}
+
+/// The results as text, at most `width` columns wide (40 at least).
 #[must_use]
-pub fn results(answer: &ReductionAnswer, width: usize, figures: usize) -> String {
+pub fn results(answer: &ReductionAnswer, width: usize, figures: Figures) -> String {
     let mut sheet = Layout::new(width);
     sheet.title(
         answer.title.as_deref().unwrap_or("Readings to results"),
@@ -24,7 +47,7 @@ pub fn results(answer: &ReductionAnswer, width: usize, figures: usize) -> String
         rows(&mut sheet, answer, figures);
         corrections(&mut sheet, answer);
     }
-    summary(&mut sheet, answer, figures);
+    summary(&mut sheet, answer, figures.of(&answer.rows));
     if !answer.bad_rows.is_empty() {
         sheet.heading("Rows without a result");
         for bad in answer.bad_rows.iter().take(PRINTED_ROWS) {
@@ -59,7 +82,7 @@ fn each<'a, T>(
     found
 }
 
-fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
+fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: Figures) {
     sheet.heading("Results");
     let each = each(&answer.rows, |row| row.results.as_slice(), |result| result.name.as_str());
     let with_formula = answer.rows.iter().any(|row| row.formula.is_some());
@@ -80,6 +103,7 @@ fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
         .iter()
         .map(|row| {
             let mut cells = vec![name(row)];
+            let figures = figures.of(std::slice::from_ref(row));
             cells.extend(each.iter().map(|wanted| {
                 let own = row.results.iter().find(|result| result.name == wanted.name);
                 own.map(|result| significant(result.value, figures)).unwrap_or_default()

@@ -69,6 +69,9 @@ pub struct RowAnswer {
     pub corrections: Vec<CorrectionAnswer>,
     /// A molecular formula, where the results give one.
     pub formula: Option<String>,
+    /// Significant figures of the row's least precise reading in the table, small corrections aside; none where it did not
+    /// come as text.
+    pub data_figures: Option<u32>,
 }
 
 /// A result.

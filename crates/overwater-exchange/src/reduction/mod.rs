@@ -8,4 +8,6 @@ pub mod request;
 mod run;
 mod table;
 
+pub(crate) use prepared::collector;
+pub(crate) use run::correction_answers;
 pub use run::{KEPT_ROWS, reduce, reduce_table};

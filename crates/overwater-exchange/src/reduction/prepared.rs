@@ -50,6 +50,16 @@ fn correction(request: CorrectionRequest) -> Correction {
     }
 }
 
+/// The core's collector.
+pub(crate) fn collector(request: CollectorRequest) -> Collector {
+    match request {
+        CollectorRequest::OverWater => Collector::OverWater,
+        CollectorRequest::OverMercury => Collector::OverMercury,
+        CollectorRequest::Syringe => Collector::Syringe,
+        CollectorRequest::MassLoss => Collector::MassLoss,
+    }
+}
+
 /// A collector's name for programs.
 pub(crate) fn collector_name(collector: Collector) -> &'static str {
     match collector {
@@ -62,12 +72,11 @@ pub(crate) fn collector_name(collector: Collector) -> &'static str {
 
 pub(crate) fn prepare(request: &ReductionRequest) -> Result<Prepared, Error> {
     let practical = practical(request.practical);
-    let collector = match (practical, request.collector) {
+    let collector = match practical {
         // Vapour of a volatile liquid and gas that leaves a balance are collected in one way only.
-        (Practical::VapourMolarMass, _) | (_, CollectorRequest::Syringe) => Collector::Syringe,
-        (Practical::MassLossRate, _) | (_, CollectorRequest::MassLoss) => Collector::MassLoss,
-        (_, CollectorRequest::OverWater) => Collector::OverWater,
-        (_, CollectorRequest::OverMercury) => Collector::OverMercury,
+        Practical::VapourMolarMass => Collector::Syringe,
+        Practical::MassLossRate => Collector::MassLoss,
+        _ => collector(request.collector),
     };
     let (conventions, weights) = match request.constants {
         ConstantsRequest::Exact => (Conventions::EXACT, Weights::Exact),

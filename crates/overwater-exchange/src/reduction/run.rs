@@ -4,7 +4,7 @@ use std::io::Read;
 
 use overwater::gas::collected::DryAmount;
 use overwater::readings::reduction::{Collector, Corrections};
-use overwater::readings::{Practical, Quantity, Row};
+use overwater::readings::{Experiment, Practical, Quantity, Row};
 use overwater::scalar::{Formula, Symbol};
 use overwater::symbols;
 use overwater::{Code, Error};
@@ -17,6 +17,7 @@ use super::prepared::{Prepared, collector_name, prepare};
 use super::request::{CellRequest, ReductionRequest};
 use super::table::{Batch, Table};
 use crate::calculation::{result_name, steps};
+use crate::lines::finite;
 use crate::table::BadCell;
 use crate::{FORMAT, Refusal};
 
@@ -118,7 +119,12 @@ pub fn reduce_table(
                 None => Ok(row),
             };
             let label = batch.labels.get_mut(index).and_then(Option::take);
+            let kept = run.answer_rows.len();
             run.row(number, batch.lines.get(index).copied(), label, row, |name| table.name(name));
+            // A row that was kept is the last one.
+            if let Some(answer) = run.answer_rows.get_mut(kept) {
+                answer.data_figures = batch.figures.get(index).copied();
+            }
         }
     }
     run.prepared.notes.append(&mut table.notes);
@@ -315,6 +321,7 @@ impl Run {
                 percent_error: None,
                 corrections: Vec::new(),
                 formula: None,
+                data_figures: None,
             });
         }
         let results: Vec<ValueAnswer> =
@@ -331,20 +338,17 @@ impl Run {
                 Some(100.0 * (own.value / accepted - 1.0))
             }
         };
-        let mut corrections: Vec<CorrectionAnswer> = self
-            .prepared
-            .experiment
-            .corrections(row)?
-            .into_iter()
-            .map(|size| CorrectionAnswer {
-                name: size.correction.name().to_owned(),
-                made: size.made,
-                amount_percent: size.amount_percent.is_finite().then_some(size.amount_percent),
-                result_percent: size.result_percent,
-            })
-            .collect();
+        let mut corrections = correction_answers(&self.prepared.experiment, row)?;
         corrections.extend(self.room_molar_volume(row, outcome));
-        Ok(RowAnswer { row: number, label, results, percent_error, corrections, formula: formula(outcome) })
+        Ok(RowAnswer {
+            row: number,
+            label,
+            results,
+            percent_error,
+            corrections,
+            formula: formula(outcome),
+            data_figures: None,
+        })
     }
 
     /// What 24.0 dm3/mol, used for the gas as read, would have made of the amount.
@@ -459,6 +463,20 @@ impl Run {
             constants,
         })
     }
+}
+
+/// What each correction is worth in a row.
+pub(crate) fn correction_answers(
+    experiment: &Experiment,
+    row: &Row<f64>,
+) -> Result<Vec<CorrectionAnswer>, Error> {
+    let sizes = experiment.corrections(row)?.into_iter().map(|size| CorrectionAnswer {
+        name: size.correction.name().to_owned(),
+        made: size.made,
+        amount_percent: finite(size.amount_percent),
+        result_percent: size.result_percent,
+    });
+    Ok(sizes.collect())
 }
 
 fn value_answer(symbol: &'static Symbol, value: f64) -> ValueAnswer {

@@ -10,8 +10,9 @@ use overwater::{Code, Error};
 use super::columns::{Column, column, school};
 use super::prepared::Prepared;
 use super::request::DecimalRequest;
+use super::run::KEPT_ROWS;
 use crate::Refusal;
-use crate::table::{BadCell, Cells, line, text};
+use crate::table::{BadCell, Cells, line, text, written};
 
 /// Rows that are held together.
 pub(crate) const BATCH: usize = 4096;
@@ -23,6 +24,8 @@ pub(crate) struct Batch {
     pub(crate) labels: Vec<Option<String>>,
     pub(crate) lines: Vec<u64>,
     pub(crate) bad: Vec<Option<Box<BadCell>>>,
+    /// Significant figures of the readings, of the first rows only.
+    pub(crate) figures: Vec<u32>,
 }
 
 impl Batch {
@@ -32,10 +35,40 @@ impl Batch {
         self.labels.clear();
         self.lines.clear();
         self.bad.clear();
+        self.figures.clear();
     }
 
     pub(crate) fn len(&self) -> usize {
         self.lines.len()
+    }
+}
+
+/// Readings of which only the difference counts.
+const DIFFERENCES: [(Quantity, Quantity); 2] =
+    [(Quantity::MassBefore, Quantity::MassAfter), (Quantity::MassFilled, Quantity::MassWithAir)];
+
+/// The figures that a reading gives to a result: as written; of a temperature those of its kelvin; of two masses those of
+/// their difference; none of what only corrects, or is zero.
+fn figures(reading: &Reading, cell: &[u8], other: Option<&[u8]>) -> Option<u32> {
+    let (figures, places) = written(cell);
+    let number = |cell: &[u8]| str::from_utf8(cell).ok()?.trim().replace(',', ".").parse::<f64>().ok();
+    let before_the_point = |value: f64| value.abs().max(1.0).log10().floor() as u32 + 1;
+    match reading.quantity {
+        Quantity::Altitude
+        | Quantity::InsideMinusOutside
+        | Quantity::VapourPressure
+        | Quantity::RelativeSaturation
+        | Quantity::MoleRatio => None,
+        Quantity::Temperature => Some(before_the_point(reading.unit.to_si(number(cell)?)) + places),
+        _ => match other {
+            None => Some(figures).filter(|figures| *figures > 0),
+            Some(other) => {
+                let difference = (number(cell)? - number(other)?).abs();
+                let places = places.min(written(other).1);
+                let text = format!("{difference:.*}", places as usize);
+                Some(written(text.as_bytes()).0).filter(|figures| *figures > 0)
+            }
+        },
     }
 }
 
@@ -50,6 +83,8 @@ pub(crate) struct Table<R: Read> {
     cells: Cells<R>,
     readings: Vec<Reading>,
     label: Option<usize>,
+    /// Rows whose figures are still to be counted: those that an answer keeps.
+    to_count: usize,
     pub(crate) notes: Vec<String>,
 }
 
@@ -61,7 +96,8 @@ impl<R: Read> Table<R> {
     ) -> Result<Self, Box<Refusal>> {
         let cells = Cells::open(source, decimal)?;
         let header = cells.header().to_vec();
-        let mut table = Table { cells, readings: Vec::new(), label: None, notes: Vec::new() };
+        let mut table =
+            Table { cells, readings: Vec::new(), label: None, to_count: KEPT_ROWS, notes: Vec::new() };
         let mut unused = Vec::new();
         for (place, name) in header.iter().enumerate() {
             table.take(place, name, prepared, &mut unused)?;
@@ -123,6 +159,10 @@ impl<R: Read> Table<R> {
         let mut record = ByteRecord::new();
         while batch.len() < BATCH && self.cells.next(&mut record)? {
             self.row(&record, batch);
+            if self.to_count > 0 {
+                self.to_count -= 1;
+                batch.figures.push(self.figures(&record));
+            }
         }
         Ok(())
     }
@@ -144,5 +184,18 @@ impl<R: Read> Table<R> {
         }
         batch.lines.push(line(record));
         batch.bad.push(bad);
+    }
+
+    /// The figures of the reading that is written with the fewest.
+    fn figures(&self, record: &ByteRecord) -> u32 {
+        let cell = |reading: &Reading| record.get(reading.place).unwrap_or_default();
+        let all = self.readings.iter().filter_map(|reading| {
+            let other = self.readings.iter().find(|other| {
+                DIFFERENCES.contains(&(reading.quantity, other.quantity))
+                    || DIFFERENCES.contains(&(other.quantity, reading.quantity))
+            });
+            figures(reading, cell(reading), other.map(cell))
+        });
+        all.min().unwrap_or_default()
     }
 }

@@ -10,6 +10,7 @@ use overwater::{Code, Error};
 
 use crate::Refusal;
 use crate::reduction::request::DecimalRequest;
+pub(crate) use number::written;
 use number::{number, plain, shows_comma};
 
 /// How much is looked at to tell the separator, in bytes.
