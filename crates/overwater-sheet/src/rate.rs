@@ -8,6 +8,8 @@ use crate::layout::Layout;
 
 /// Runs of which half-lives, lines and orders are printed one by one.
 const PRINTED_RUNS: usize = 40;
+/// No value is printed with more figures than this to show its error.
+const MOST_FIGURES: f64 = 9.0;
 /// Figures of a standard error.
 const ERROR_FIGURES: usize = 2;
 
@@ -100,6 +102,22 @@ fn plus_minus(measure: &MeasureAnswer, figures: usize) -> String {
     }
 }
 
+/// The two in cells of their own.
+fn pair(measure: &MeasureAnswer, figures: usize) -> [String; 2] {
+    let error = measure.standard_error.map_or_else(String::new, |error| significant(error, ERROR_FIGURES));
+    [significant(measure.value, figures), error]
+}
+
+/// The same with figures enough to show the error: of a mass of 183 g it is the last that count.
+fn pair_to_the_error(measure: &MeasureAnswer, figures: usize) -> [String; 2] {
+    let place = |value: f64| value.abs().log10().floor();
+    let enough = match measure.standard_error {
+        Some(error) if error > 0.0 && measure.value != 0.0 => place(measure.value) - place(error) + 2.0,
+        _ => 0.0,
+    };
+    pair(measure, figures.max(enough.clamp(0.0, MOST_FIGURES) as usize))
+}
+
 fn between(measure: &MeasureAnswer, figures: usize) -> String {
     measure.interval.map_or_else(String::new, |[low, high]| {
         format!("{}{STAY}to{STAY}{}", significant(low, figures), significant(high, figures))
@@ -141,25 +159,32 @@ fn initial_rates(runs: &[RunAnswer], figures: usize) -> Part {
         .map(|rate| rate.rate.unit.as_str())
         .unwrap_or_default();
     let mut words = Vec::new();
-    let mut rows = Vec::new();
+    let (mut rates, mut worth) = (Vec::new(), Vec::new());
     for run in runs {
-        for (index, rate) in run.initial_rates.iter().enumerate() {
-            rows.push(vec![
-                if index == 0 { run.run.clone() } else { String::new() },
-                rate.way.replace('_', " "),
-                plus_minus(&rate.rate, figures),
-                between(&rate.rate, figures),
-                rate.readings.to_string(),
-                rate.conversion_percent.map_or_else(String::new, |share| significant(share, 2)),
-                percent(rate.bias_percent),
-            ]);
+        let of = |way: &str| run.initial_rates.iter().find(|rate| rate.way == way);
+        let value = |way: &str| of(way).map_or_else(Default::default, |rate| pair(&rate.rate, figures));
+        let mut cells = vec![run.run.clone()];
+        cells.extend(value("tangent"));
+        cells.extend(value("whole_curve"));
+        cells.push(of("whole_curve").map_or_else(String::new, |rate| between(&rate.rate, figures)));
+        cells.extend(value("first_two").into_iter().next());
+        rates.push(cells);
+        let mut cells = vec![run.run.clone()];
+        for way in ["tangent", "first_two"] {
+            let Some(rate) = of(way) else { continue };
+            if way == "tangent" {
+                cells.push(rate.readings.to_string());
+            }
+            cells.push(rate.conversion_percent.map_or_else(String::new, |share| significant(share, 2)));
+            cells.push(percent(rate.bias_percent));
         }
+        worth.push(cells);
         if runs.len() == 1 {
-            words = run
-                .initial_rates
-                .iter()
-                .map(|rate| format!("{}: {}", rate.way.replace('_', " "), rate.worth))
-                .collect();
+            words.extend(
+                run.initial_rates
+                    .iter()
+                    .map(|rate| format!("{}: {}", rate.way.replace('_', " "), rate.worth)),
+            );
         }
     }
     words.push(
@@ -168,19 +193,14 @@ fn initial_rates(runs: &[RunAnswer], figures: usize) -> Part {
          order; - reads low."
             .to_owned(),
     );
-    let header = vec![
-        "run".to_owned(),
-        "way".to_owned(),
-        in_unit("initial rate", unit),
-        "interval".to_owned(),
-        "rows".to_owned(),
-        "reached / %".to_owned(),
-        "off / %".to_owned(),
-    ];
+    let mut header = vec!["run".to_owned(), in_unit("tangent", unit)];
+    header.extend(texts(&["±", "whole curve", "±", "interval", "first two"]));
+    let worth_header =
+        texts(&["run", "tangent: rows", "reached / %", "off / %", "first two: reached / %", "off / %"]);
     Part {
         id: "rate",
         heading: "Initial rate, three ways".to_owned(),
-        tables: vec![Tabled { header, rows }],
+        tables: vec![Tabled { header, rows: rates }, Tabled { header: worth_header, rows: worth }],
         words,
     }
 }
@@ -194,55 +214,52 @@ fn curves(runs: &[RunAnswer], figures: usize) -> Part {
         let at = done_at(runs);
         let mut header = vec!["run".to_owned()];
         header.extend(at.iter().map(|(name, _)| name.clone()));
-        let edge = if first.kind == "growth" { "t0" } else { "y(0)" };
-        let edge_unit = if first.kind == "growth" { &run.time_unit } else { &run.reading_unit };
         header.extend([
             in_unit("k", &first.rate_constant.unit),
+            "±".to_owned(),
+            "interval".to_owned(),
             in_unit("half-life", &first.half_life.unit),
-            in_unit("end", &first.final_value.unit),
-            in_unit(edge, edge_unit),
-            in_unit("s", &run.reading_unit),
+            "±".to_owned(),
         ]);
         let at = |index: usize| at.as_ref().and_then(|(_, cells)| cells.get(index).cloned());
         let rows = runs.iter().enumerate().filter_map(|(index, run)| {
             let curve = run.curve.as_ref()?;
-            let edge = curve.start.as_ref().or(curve.first_value.as_ref());
-            let known = |measure: &MeasureAnswer, fitted: bool| {
-                let text = plus_minus(measure, figures);
-                if fitted { text } else { format!("{text} known") }
-            };
-            let edge_fitted = curve.start_fitted || curve.first_value.is_some();
             let mut cells = vec![run.run.clone()];
             cells.extend(at(index));
-            cells.extend([
-                plus_minus(&curve.rate_constant, figures),
-                plus_minus(&curve.half_life, figures),
-                known(&curve.final_value, curve.final_value_fitted),
-                edge.map_or_else(String::new, |edge| known(edge, edge_fitted)),
-                curve.residual_standard_deviation.map_or_else(String::new, |s| significant(s, 2)),
-            ]);
+            cells.extend(pair(&curve.rate_constant, figures));
+            cells.push(between(&curve.rate_constant, figures));
+            cells.extend(pair(&curve.half_life, figures));
             Some(cells)
         });
         tables.push(Tabled { header, rows: rows.collect() });
-        if fitted.iter().any(|(_, curve)| curve.replicates > 0) {
-            let ends = fitted.iter().any(|(_, curve)| curve.final_value_fitted);
-            let mut header = vec![
-                "run".to_owned(),
-                in_unit("k, interval", &first.rate_constant.unit),
-                in_unit("half-life, interval", &first.half_life.unit),
-            ];
-            header.extend(ends.then(|| in_unit("end, interval", &first.final_value.unit)));
-            let rows = fitted.iter().map(|(run, curve)| {
-                let mut cells = vec![
-                    run.run.clone(),
-                    between(&curve.rate_constant, figures),
-                    between(&curve.half_life, figures),
-                ];
-                cells.extend(ends.then(|| between(&curve.final_value, figures)));
-                cells
-            });
-            tables.push(Tabled { header, rows: rows.collect() });
-        }
+        let growth = first.kind == "growth";
+        let edge = if growth { in_unit("t0", &run.time_unit) } else { in_unit("y(0)", &run.reading_unit) };
+        let header = vec![
+            "run".to_owned(),
+            in_unit("end", &first.final_value.unit),
+            "±".to_owned(),
+            "interval".to_owned(),
+            edge,
+            "±".to_owned(),
+            in_unit("s", &run.reading_unit),
+        ];
+        let known = |[value, error]: [String; 2], fitted: bool| {
+            if fitted { [value, error] } else { [value, "known".to_owned()] }
+        };
+        let rows = fitted.iter().map(|(run, curve)| {
+            let mut cells = vec![run.run.clone()];
+            cells.extend(known(pair_to_the_error(&curve.final_value, figures), curve.final_value_fitted));
+            let [shown, _] = pair_to_the_error(&curve.final_value, figures);
+            let as_many = shown.bytes().filter(u8::is_ascii_digit).count().max(figures);
+            cells.push(between(&curve.final_value, as_many));
+            let fitted = curve.start_fitted || curve.first_value.is_some();
+            let edge = curve.start.as_ref().or(curve.first_value.as_ref());
+            cells
+                .extend(edge.map(|edge| known(pair_to_the_error(edge, figures), fitted)).unwrap_or_default());
+            cells.push(curve.residual_standard_deviation.map_or_else(String::new, |s| significant(s, 2)));
+            cells
+        });
+        tables.push(Tabled { header, rows: rows.collect() });
         words.push(
             if first.kind == "growth" {
                 "V = V(end) (1 - exp(-k (t - t0))); s: standard deviation of the residuals"
@@ -309,23 +326,16 @@ fn curve_orders(runs: &[RunAnswer], figures: usize) -> Part {
     let unit = runs.first().map(|run| run.reading_unit.as_str()).unwrap_or_default();
     for run in runs {
         let Some(found) = &run.order else { continue };
-        let mut cells = vec![
-            run.run.clone(),
-            found.fitted.as_ref().map_or_else(String::new, |order| plus_minus(order, figures)),
-            found.best.map_or_else(String::new, |best| best.to_string()),
-        ];
+        let mut cells = vec![run.run.clone()];
+        cells.extend(found.fitted.as_ref().map(|order| pair(order, figures)).unwrap_or_default());
+        cells.push(found.best.map_or_else(String::new, |best| best.to_string()));
         cells.extend(
             found.tried.iter().map(|tried| {
                 tried.residual_standard_deviation.map_or_else(String::new, |s| significant(s, 2))
             }),
         );
-        cells.push(
-            found
-                .tried
-                .iter()
-                .map(|tried| tried.r_squared.map_or_else(|| "-".to_owned(), |r| format!("{r:.4}")))
-                .collect::<Vec<_>>()
-                .join(", "),
+        cells.extend(
+            found.tried.iter().map(|tried| tried.r_squared.map_or_else(String::new, |r| format!("{r:.4}"))),
         );
         rows.push(cells);
     }
@@ -352,11 +362,14 @@ fn curve_orders(runs: &[RunAnswer], figures: usize) -> Part {
     let header = vec![
         "run".to_owned(),
         "order fitted".to_owned(),
+        "±".to_owned(),
         "least s".to_owned(),
         in_unit("s 0", unit),
         "s 1".to_owned(),
         "s 2".to_owned(),
-        "R² of c, ln c, 1/c".to_owned(),
+        "R²: c".to_owned(),
+        "ln c".to_owned(),
+        "1/c".to_owned(),
     ];
     let tables = if rows.is_empty() { Vec::new() } else { vec![Tabled { header, rows }] };
     Part { id: "curve-order", heading: "Order from one curve".to_owned(), tables, words }
@@ -366,25 +379,27 @@ fn curve_orders(runs: &[RunAnswer], figures: usize) -> Part {
 pub(crate) fn lines_header(lines: &LinesAnswer) -> Vec<String> {
     vec![
         in_unit("slope", &lines.slope_unit),
+        "±".to_owned(),
         in_unit("intercept", &lines.intercept_unit),
+        "±".to_owned(),
         in_unit("slope through 0", &lines.slope_unit),
+        "±".to_owned(),
     ]
 }
 
 /// Both lines side by side.
 pub(crate) fn lines_cells(lines: &LinesAnswer, figures: usize) -> Vec<String> {
-    let number = |value: f64, error: Option<f64>| {
-        plus_minus(
-            &MeasureAnswer { value, unit: String::new(), standard_error: error, interval: None },
-            figures,
-        )
-    };
     let (with, through) = (&lines.with_intercept, &lines.through_origin);
-    vec![
-        number(with.slope, with.slope_standard_error),
-        number(with.intercept, with.intercept_standard_error),
-        number(through.slope, through.slope_standard_error),
+    [
+        (with.slope, with.slope_standard_error),
+        (with.intercept, with.intercept_standard_error),
+        (through.slope, through.slope_standard_error),
     ]
+    .into_iter()
+    .flat_map(|(value, standard_error)| {
+        pair(&MeasureAnswer { value, unit: String::new(), standard_error, interval: None }, figures)
+    })
+    .collect()
 }
 
 /// What an intercept may mean.
@@ -426,6 +441,7 @@ fn amounts(runs: &[RunAnswer], figures: usize) -> Option<Part> {
     let mut header = vec![
         "run".to_owned(),
         in_unit("initial rate, dry gas", &first.initial_rate.unit),
+        "±".to_owned(),
         format!("dry gas in 1 {} / mmol", runs.first().map_or("", |run| run.reading_unit.as_str())),
     ];
     let names =
@@ -433,11 +449,9 @@ fn amounts(runs: &[RunAnswer], figures: usize) -> Option<Part> {
     header.extend(names);
     let rows = runs.iter().filter_map(|run| {
         let gas = run.gas.as_ref()?;
-        let mut cells = vec![
-            run.run.clone(),
-            plus_minus(&gas.initial_rate, figures),
-            significant(gas.amount_mmol_per_unit, figures.max(4)),
-        ];
+        let mut cells = vec![run.run.clone()];
+        cells.extend(pair(&gas.initial_rate, figures));
+        cells.push(significant(gas.amount_mmol_per_unit, figures.max(4)));
         cells.extend(gas.corrections.iter().map(|correction| percent(correction.amount_percent)));
         Some(cells)
     });

@@ -7,7 +7,7 @@ use overwater::readings::half_life::{Between, half_lives};
 use overwater::readings::initial_rate::{
     Course, Estimate, InitialRate, initial_rate_from, initial_rate_of_fall,
 };
-use overwater::readings::line::lines;
+use overwater::readings::line::{Lines, lines};
 use overwater::readings::model::{Fit, Method, Model};
 use overwater::readings::order::from_curve;
 use overwater::readings::rate_law;
@@ -106,15 +106,16 @@ pub(super) fn work_out(prepared: &Prepared, rows: &Rows, run: &Run) -> Result<Wo
 
     let half_lives = read_half_lives(prepared, &series, &curve, &units);
     let order = curve_order(&series, known.end, followed);
-    let first_rows = Series::new(
-        names,
-        run.x.get(..window).unwrap_or_default(),
-        run.y.get(..window).unwrap_or_default(),
-        &Demands::rows(2),
-    )?;
-    let lines = lines(&first_rows)?;
+    let lines = first_lines(followed, names, run, window)?;
     let causes = lines.warning.filter(|_| !followed.falls()).map_or(&[][..], |warning| warning.may_mean());
-    let axes = Axes { x: "time", x_unit: units.time, y: followed.stem(), y_unit: units.reading };
+    let stem = followed.stem().replace('_', " ");
+    let gone = format!("{stem} used up");
+    let axes = Axes {
+        x: "time",
+        x_unit: units.time,
+        y: if followed.falls() { &gone } else { &stem },
+        y_unit: units.reading,
+    };
     let gas = GasFactor::of(prepared, rows, run)?;
     if let Ok(curve) = &curve {
         warn(&units, curve, followed, run, known, &mut warnings);
@@ -172,6 +173,19 @@ pub(super) fn work_out(prepared: &Prepared, rows: &Rows, run: &Run) -> Result<Wo
 struct Units<'a> {
     time: &'a str,
     reading: &'a str,
+}
+
+/// Straight lines through the first readings; of what falls, through what has gone since the first of them.
+fn first_lines(followed: Kind, names: Names, run: &Run, window: usize) -> Result<Lines> {
+    let x = run.x.get(..window).unwrap_or_default();
+    let y = run.y.get(..window).unwrap_or_default();
+    if !followed.falls() {
+        return lines(&Series::new(names, x, y, &Demands::rows(2))?);
+    }
+    let (first_x, first_y) = (x.first().copied().unwrap_or_default(), y.first().copied().unwrap_or_default());
+    let passed: Vec<f64> = x.iter().map(|x| x - first_x).collect();
+    let gone: Vec<f64> = y.iter().map(|y| first_y - y).collect();
+    lines(&Series::new(names, &passed, &gone, &Demands::rows(2))?)
 }
 
 /// What is known of the curve beforehand.

@@ -137,7 +137,7 @@ fn write_panel(
     let (low, high) = stretch(panel.points.iter().map(|point| point.1));
     let y = |value: f64| bottom - panel.height * (value - low) / (high - low);
     writeln!(svg, r#"<path d="M{LEFT} {top:.1}V{bottom:.1}H{RIGHT}" stroke-width="1"/>"#)?;
-    for tick in ticks(low, high, panel.height / 28.0) {
+    for tick in ticks(low, high, (panel.height / 28.0).max(4.0)) {
         let at = y(tick);
         writeln!(svg, r#"<path d="M{LEFT} {at:.1}h-5" stroke-width="1"/>"#)?;
         writeln!(
