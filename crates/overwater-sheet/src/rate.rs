@@ -142,7 +142,7 @@ fn texts(header: &[&str]) -> Vec<String> {
 /// What a run was done at, for the first table.
 fn done_at(runs: &[RunAnswer]) -> Option<(String, Vec<String>)> {
     if runs.iter().all(|run| run.temperature_k.is_some()) {
-        let cells = runs.iter().map(|run| run.temperature_k.map_or_else(String::new, |t| format!("{t:.1}")));
+        let cells = runs.iter().map(|run| run.temperature_k.map_or_else(String::new, |t| format!("{t:.2}")));
         return Some(("T / K".to_owned(), cells.collect()));
     }
     let first = runs.first()?.initial_concentration.as_ref()?;

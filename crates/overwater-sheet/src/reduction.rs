@@ -4,6 +4,7 @@ use overwater::units::significant;
 use overwater_exchange::reduction::answer::{ReductionAnswer, RowAnswer};
 
 use crate::layout::Layout;
+use crate::rate::{intercept_words, lines_cells, lines_header};
 
 /// Rows that are printed one by one; of more only the summary is.
 const PRINTED_ROWS: usize = 60;
@@ -48,6 +49,7 @@ pub fn results(answer: &ReductionAnswer, width: usize, figures: Figures) -> Stri
         corrections(&mut sheet, answer);
     }
     summary(&mut sheet, answer, figures.of(&answer.rows));
+    slope(&mut sheet, answer, figures.of(&answer.rows));
     if !answer.bad_rows.is_empty() {
         sheet.heading("Rows without a result");
         for bad in answer.bad_rows.iter().take(PRINTED_ROWS) {
@@ -200,4 +202,22 @@ fn summary(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
         .collect();
     sheet.columns(&header, table, 1);
     sheet.paragraph("s: standard deviation of one row");
+}
+
+fn slope(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
+    let Some(slope) = &answer.slope else { return };
+    let lines = &slope.lines;
+    sheet.heading("Molar volume from the slope, with and without intercept");
+    let mut header = lines_header(lines);
+    let mut cells = lines_cells(lines, figures);
+    if let (Some(with), Some(without)) = (slope.percent_error, slope.percent_error_through_origin) {
+        header.extend(["error / %".to_owned(), "through 0: error / %".to_owned()]);
+        cells.extend([signed(with), signed(without)]);
+    }
+    let header: Vec<&str> = header.iter().map(String::as_str).collect();
+    sheet.columns(&header, vec![cells], 0);
+    sheet.paragraph(&format!("{} against {}, {} points", lines.y, lines.x, lines.points));
+    if let Some(words) = intercept_words(lines) {
+        sheet.item("-", &words);
+    }
 }

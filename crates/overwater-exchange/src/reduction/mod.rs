@@ -6,6 +6,7 @@ pub(crate) mod columns;
 mod prepared;
 pub mod request;
 mod run;
+mod slope;
 mod table;
 
 pub(crate) use prepared::collector;

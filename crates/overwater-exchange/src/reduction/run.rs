@@ -15,6 +15,7 @@ use super::answer::{
 use super::columns::{Column, column, school};
 use super::prepared::{Prepared, collector_name, prepare};
 use super::request::{CellRequest, ReductionRequest};
+use super::slope::{SLOPE, Slope};
 use super::table::{Batch, Table};
 use crate::calculation::{result_name, steps};
 use crate::lines::finite;
@@ -145,6 +146,8 @@ struct Run {
     /// Mass at the start, where it is that of the first row.
     start: Option<f64>,
     last_time: f64,
+    /// The points of the line, where the practical goes by its slope.
+    slope: Option<Slope>,
 }
 
 /// Welford's running mean and sum of squares.
@@ -174,8 +177,11 @@ impl Sum {
 
 impl Run {
     fn new(request: &ReductionRequest, wanted: Option<u64>) -> Result<Self, Box<Refusal>> {
+        let prepared = prepare(request)?;
+        let by_slope = prepared.experiment.practical == Practical::MolarVolumeFromSlope;
         Ok(Run {
-            prepared: prepare(request)?,
+            slope: by_slope.then(Slope::default),
+            prepared,
             title: request.title.clone(),
             answer_rows: Vec::new(),
             bad: Vec::new(),
@@ -194,7 +200,7 @@ impl Run {
         let experiment = &self.prepared.experiment;
         let plain = experiment.practical == Practical::Amount
             && experiment.chain.collector == Collector::OverWater
-            && experiment.chain.corrections == Corrections::ALL
+            && experiment.chain.corrections == Corrections::USUAL
             && self.sums.len() == 1;
         let known = |quantity: Quantity| {
             quantities.contains(&quantity) || self.prepared.shared.get(quantity).is_some()
@@ -287,6 +293,9 @@ impl Run {
         let outcome = experiment.results(&row)?;
         let answer = self.answer(number, label, &row, &outcome.results)?;
         self.add(&outcome.results);
+        if let Some(slope) = &mut self.slope {
+            slope.push(&outcome)?;
+        }
         if self.wanted == Some(number) {
             self.worked = Some(row);
         }
@@ -328,6 +337,7 @@ impl Run {
             outcome.iter().map(|(symbol, value)| value_answer(symbol, *value)).collect();
         let percent_error = match &self.prepared.accepted {
             None => None,
+            Some((name, _)) if self.slope.is_some() && name == SLOPE => None,
             Some((name, accepted)) => {
                 let own = results.iter().find(|result| result.name == *name).ok_or_else(|| {
                     let known: Vec<&str> = results.iter().map(|result| result.name.as_str()).collect();
@@ -426,6 +436,10 @@ impl Run {
                 .collect();
         }
         let accepted = self.prepared.accepted;
+        let slope = match &self.slope {
+            Some(slope) => Some(slope.answer(accepted.as_ref())?),
+            None => None,
+        };
         let summary = self
             .sums
             .iter()
@@ -458,6 +472,7 @@ impl Run {
             rows_good: self.good,
             rows: self.answer_rows,
             summary,
+            slope,
             bad_rows: self.bad,
             working,
             constants,
