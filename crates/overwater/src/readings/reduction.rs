@@ -9,7 +9,7 @@
 //!
 //! The first is [`collected`](crate::gas::collected). The last takes the gas to leave saturated with vapour at the
 //! temperature of the liquid. The first two take the gas as ideal, or, where that is asked for, divide by its
-//! compressibility factor Z at its own pressure: [`virial`](crate::gas::virial). Its forces with the vapour are left out.
+//! compressibility factor Z at its own pressure: [`virial`]. Its forces with the vapour are left out.
 
 use crate::conventions::Conventions;
 use crate::gas::collected::Reading;
