@@ -50,6 +50,40 @@ fn paths_that_the_developers_page_names_exist() {
     assert!(named > 10, "only {named} paths were found");
 }
 
+/// The text of a section, from its heading to the next.
+fn section(heading: &str) -> &'static str {
+    let (_, rest) = README.split_once(&format!("\n## {heading}\n")).unwrap();
+    rest.split("\n## ").next().unwrap()
+}
+
+#[test]
+fn the_worked_solution_is_what_it_prints() {
+    let working = include_str!("../../examples/hydrogen-molar-volume-working.txt");
+    let shown = section("A worked solution").split_once("```text\n").unwrap().1.split_once("```").unwrap().0;
+    // Steps that stand apart in the whole solution; each whole, from its symbol to its source, and in the same order.
+    let mut from = 0;
+    let mut steps = 0;
+    for step in shown.split_inclusive("]\n") {
+        let found =
+            working[from..].find(step).unwrap_or_else(|| panic!("not printed, or not in this place: {step}"));
+        from += found + step.len();
+        steps += 1;
+    }
+    assert_eq!(steps, 5);
+    let named = section("A worked solution").split('`').filter(|text| text.starts_with("overwater "));
+    for command in named {
+        let files = command.split_whitespace().filter(|word| word.starts_with("examples/"));
+        for name in files {
+            let root = concat!(env!("CARGO_MANIFEST_DIR"), "/..");
+            assert!(std::path::Path::new(root).join(name).exists(), "{name}");
+        }
+    }
+    let sheet = include_str!("../../examples/rate-at-five-temperatures.txt");
+    let energy = section("A worked solution").split("activation energy of ").nth(1).unwrap();
+    let energy = energy.trim_end().trim_end_matches('.');
+    assert!(sheet.contains(&format!("activation energy: {energy}\n")), "{energy}");
+}
+
 #[test]
 fn what_it_says_of_the_wrong_preparation_is_what_it_prints() {
     let sheet = include_str!("../../examples/goes-wrong.txt");

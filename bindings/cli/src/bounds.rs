@@ -11,11 +11,8 @@ pub(crate) fn run(text: &str, as_csv: bool, json: bool) -> Result<(), Message> {
     if answer.bounds.is_empty() {
         return Err(format!("error: nothing in the bounds table holds {text:?} [unknown_name]"));
     }
-    files::print(&if json {
-        rows::json(&answer)?
-    } else if as_csv {
-        rows::csv(&answer.bounds)?
-    } else {
-        overwater_sheet::bounds(&answer, WIDTH)
-    })
+    if json {
+        return files::print_json(&answer);
+    }
+    files::print(&if as_csv { rows::csv(&answer.bounds)? } else { overwater_sheet::bounds(&answer, WIDTH) })
 }

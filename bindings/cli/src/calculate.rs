@@ -39,9 +39,7 @@ pub(crate) fn one(formula: &str, inputs: &[String], working: bool, json: bool) -
     let request = CalculationRequest { format: FORMAT, formula: formula.to_owned(), inputs: values };
     let answer = calculate(&request).map_err(|refusal| format!("error: {refusal} [{}]", refusal.code))?;
     if json {
-        let whole = serde_json::to_string_pretty(&answer)
-            .map_err(|error| format!("error: the answer cannot be written as JSON ({error})"))?;
-        return files::print(&(whole + "\n"));
+        return files::print_json(&answer);
     }
     files::print(&if working { solution(&answer) } else { number(&answer) })
 }

@@ -3,7 +3,6 @@
 use overwater::units::significant;
 use overwater_exchange::chemistry::{BalanceRequest, FormulaRequest, WeightsRequest, balance, formula};
 use overwater_exchange::{FORMAT, Refusal};
-use serde::Serialize;
 
 use crate::files::{self, Message};
 
@@ -12,7 +11,7 @@ pub(crate) fn weigh(text: &str, weights: WeightsRequest, json: bool) -> Result<(
     let request = FormulaRequest { format: FORMAT, formula: text.to_owned(), weights };
     let answer = formula(&request).map_err(|refusal| refused(&refusal, "formula", text))?;
     if json {
-        return whole(&answer);
+        return files::print_json(&answer);
     }
     let mut lines = format!(
         "{}  {} g/mol, standard uncertainty {} g/mol\n",
@@ -36,13 +35,7 @@ pub(crate) fn weigh(text: &str, weights: WeightsRequest, json: bool) -> Result<(
 pub(crate) fn balance_equation(text: &str, json: bool) -> Result<(), Message> {
     let request = BalanceRequest { format: FORMAT, equation: text.to_owned() };
     let answer = balance(&request).map_err(|refusal| refused(&refusal, "equation", text))?;
-    if json { whole(&answer) } else { files::print(&(answer.equation_unicode + "\n")) }
-}
-
-fn whole(answer: &impl Serialize) -> Result<(), Message> {
-    let text = serde_json::to_string_pretty(answer);
-    let text = text.map_err(|error| format!("error: the answer cannot be written as JSON ({error})"))?;
-    files::print(&(text + "\n"))
+    if json { files::print_json(&answer) } else { files::print(&(answer.equation_unicode + "\n")) }
 }
 
 fn refused(refusal: &Refusal, what: &str, text: &str) -> Message {

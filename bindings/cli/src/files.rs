@@ -45,6 +45,13 @@ pub(crate) fn print(text: &str) -> Result<(), Message> {
     }
 }
 
+/// Prints an answer as JSON.
+pub(crate) fn print_json(answer: &impl serde::Serialize) -> Result<(), Message> {
+    let whole = serde_json::to_string_pretty(answer);
+    let whole = whole.map_err(|error| format!("error: the answer cannot be written as JSON ({error})"))?;
+    print(&(whole + "\n"))
+}
+
 /// Writes a text to a file.
 pub(crate) fn write(path: &Path, text: &str) -> Result<(), Message> {
     std::fs::write(path, text).map_err(|error| {

@@ -7,9 +7,11 @@ mod calculate;
 mod chemistry;
 mod files;
 mod plan;
+mod rate;
 mod reduce;
 mod rows;
 mod sources;
+mod table;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -69,9 +71,33 @@ enum Command {
         /// How the worked solution is written.
         #[arg(long, value_enum, default_value_t = reduce::Format::Text, requires = "working")]
         format: reduce::Format,
-        /// Significant figures of the results.
-        #[arg(long, default_value_t = 3, value_parser = clap::value_parser!(u8).range(1..=15))]
-        figures: u8,
+        /// Significant figures of the results: a number, or `data` for as many as the row's least precise reading. A result
+        /// exactly half-way goes to the even digit.
+        #[arg(long, default_value = "3", value_parser = table::figures)]
+        figures: table::Figures,
+    },
+    /// From readings against time to rates: initial rate in three ways, curve of the first order, half-lives, order, lines
+    /// with and without intercept; from several runs the order, an enzyme's greatest rate, the activation energy.
+    Rate {
+        /// The readings, one row each, with columns such as run, time_s, volume_cm3, temperature_c: a table, or TOML or JSON
+        /// (by the ending of the name); `-` reads a table from standard input.
+        file: PathBuf,
+        /// What goes with a table: what is known beforehand, gas, which rates are compared (TOML).
+        #[arg(long, value_name = "FILE")]
+        options: Option<PathBuf>,
+        /// Work out the rows and runs that can be, and list the others; without it one bad row refuses all.
+        #[arg(long)]
+        keep_good: bool,
+        /// Also write the results as a page with figures.
+        #[arg(long, value_name = "FILE")]
+        html: Option<PathBuf>,
+        /// Print the whole answer as JSON.
+        #[arg(long)]
+        json: bool,
+        /// Significant figures of the results: a number, or `data` for as many as the readings have. A result exactly
+        /// half-way goes to the even digit.
+        #[arg(long, default_value = "3", value_parser = table::figures)]
+        figures: table::Figures,
     },
     /// Print an annotated lesson to start from.
     Template,
@@ -165,8 +191,12 @@ fn main() -> ExitCode {
         Command::Plan { file, html, json } => plan::run(&file, html.as_deref(), json),
         Command::Schedule { file } => plan::timeline(&file),
         Command::Reduce { file, options, keep_good, json, working, format, figures } => {
-            let wanted = reduce::Wanted { keep_good, json, working, format, figures: usize::from(figures) };
+            let wanted = reduce::Wanted { keep_good, json, working, format, figures };
             reduce::run(&file, options.as_deref(), &wanted)
+        }
+        Command::Rate { file, options, keep_good, html, json, figures } => {
+            let wanted = rate::Wanted { keep_good, json, html: html.as_deref(), figures };
+            rate::run(&file, options.as_deref(), &wanted)
         }
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),

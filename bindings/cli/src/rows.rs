@@ -1,15 +1,8 @@
-//! Lists of rows: as JSON, as a table of comma-separated values.
+//! Lists of rows as a table of comma-separated values.
 
 use serde::Serialize;
 
 use crate::files::Message;
-
-/// A whole answer as JSON, ending in a new line.
-pub(crate) fn json<T: Serialize>(answer: &T) -> Result<String, Message> {
-    serde_json::to_string_pretty(answer)
-        .map(|whole| whole + "\n")
-        .map_err(|error| format!("error: the answer cannot be written as JSON ({error})"))
-}
 
 /// Rows as comma-separated values under a line of names.
 pub(crate) fn csv<T: Serialize>(rows: &[T]) -> Result<String, Message> {

@@ -12,17 +12,21 @@ pub mod bounds;
 pub mod calculation;
 pub mod chemistry;
 mod convert;
+pub mod lines;
 mod locate;
 pub mod provenance;
+pub mod rate;
 mod read;
 pub mod reduction;
 mod refusal;
 pub mod request;
 pub mod schedule;
+mod table;
 mod template;
 
 pub use read::{
-    GREATEST_BYTES, lesson_from_json, lesson_from_toml, reduction_from_json, reduction_from_toml,
+    GREATEST_BYTES, lesson_from_json, lesson_from_toml, rate_from_json, rate_from_toml, reduction_from_json,
+    reduction_from_toml,
 };
 pub use refusal::{Place, Refusal};
 pub use template::TEMPLATE;

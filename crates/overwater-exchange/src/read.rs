@@ -4,6 +4,7 @@ use overwater::{Code, Error, nearest};
 use serde::de::DeserializeOwned;
 
 use crate::FORMAT;
+use crate::rate::request::RateRequest;
 use crate::reduction::request::ReductionRequest;
 use crate::refusal::{Refusal, syntax};
 use crate::request::LessonRequest;
@@ -50,6 +51,22 @@ pub fn reduction_from_json(text: &str) -> Result<ReductionRequest, Box<Refusal>>
     json_text(text)
 }
 
+/// Reads readings against time, or the options for a table of them, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn rate_from_toml(text: &str) -> Result<RateRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads readings against time, or the options for a table of them, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn rate_from_json(text: &str) -> Result<RateRequest, Box<Refusal>> {
+    json_text(text)
+}
+
 /// A document that says which format it speaks.
 trait Document: DeserializeOwned {
     fn format(&self) -> u32;
@@ -62,6 +79,12 @@ impl Document for LessonRequest {
 }
 
 impl Document for ReductionRequest {
+    fn format(&self) -> u32 {
+        self.format
+    }
+}
+
+impl Document for RateRequest {
     fn format(&self) -> u32 {
         self.format
     }

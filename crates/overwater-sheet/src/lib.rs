@@ -6,6 +6,7 @@
 mod bounds;
 mod layout;
 mod page;
+mod rate;
 mod reduction;
 mod sources;
 mod terminal;
@@ -14,8 +15,9 @@ mod typeset;
 mod working;
 
 pub use bounds::bounds;
-pub use page::page;
-pub use reduction::results;
+pub use page::{page, rate_page};
+pub use rate::rates;
+pub use reduction::{Figures, results};
 pub use sources::sources;
 pub use terminal::terminal;
 pub use timeline::timeline;

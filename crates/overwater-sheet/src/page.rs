@@ -1,9 +1,12 @@
 //! The page to print.
 
+mod axis;
 mod chart;
 mod labels;
 mod numbers;
 mod oxygen;
+mod plot;
+mod rate;
 #[cfg(test)]
 mod tests;
 
@@ -14,6 +17,7 @@ use overwater_exchange::answer::{BurnAnswer, GasAnswer, PlanAnswer, VesselFillin
 use serde::Serialize;
 
 use chart::Labelling;
+pub use rate::rate_page;
 
 /// A vessel with all that is known of it, which the answer keeps in separate lists of one order.
 #[derive(Debug, Serialize)]
@@ -41,11 +45,18 @@ pub fn page(plan: &PlanAnswer) -> String {
     render(plan).unwrap_or_else(|error| unwritten(plan, &error))
 }
 
-fn render(plan: &PlanAnswer) -> Result<String, Error> {
+/// What every page is made with.
+fn environment() -> Result<Environment<'static>, Error> {
     let mut environment = Environment::new();
     environment.set_undefined_behavior(UndefinedBehavior::Strict);
     environment.set_syntax(SyntaxConfig::builder().trim_blocks(true).lstrip_blocks(true).build()?);
     environment.set_formatter(write_escaped);
+    environment.add_template("sheet.css", include_str!("page/sheet.css"))?;
+    Ok(environment)
+}
+
+fn render(plan: &PlanAnswer) -> Result<String, Error> {
+    let mut environment = environment()?;
     environment.add_filter("sig", numbers::sig);
     environment.add_filter("dec", numbers::dec);
     environment.add_filter("given", numbers::given);
@@ -54,7 +65,6 @@ fn render(plan: &PlanAnswer) -> Result<String, Error> {
     environment.add_filter("unit", |figure: String, unit: String| numbers::with_unit(&figure, &unit));
     environment.add_filter("units", |text: String| crate::typeset(&text));
     environment.add_filter("counted", counted);
-    environment.add_template("sheet.css", include_str!("page/sheet.css"))?;
     environment.add_template("sheet.html", include_str!("page/sheet.html"))?;
 
     let (figure, labelling) = chart::draw(&oxygen::chart(&plan.filling));

@@ -4,13 +4,37 @@ use overwater::units::significant;
 use overwater_exchange::reduction::answer::{ReductionAnswer, RowAnswer};
 
 use crate::layout::Layout;
+use crate::rate::{intercept_words, lines_cells, lines_header};
 
 /// Rows that are printed one by one; of more only the summary is.
 const PRINTED_ROWS: usize = 60;
 
-/// The results as text, at most `width` columns wide (40 at least), to `figures` significant figures.
+/// How many significant figures results are printed to. A result exactly half-way goes to the even digit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Figures {
+    /// So many.
+    Number(usize),
+    /// As many as the least precise reading of the row has; of means, as many as the least precise of all.
+    Data,
+}
+
+/// Figures where the data give none.
+const USUAL: usize = 3;
+
+impl Figures {
+    fn of(self, rows: &[RowAnswer]) -> usize {
+        match self {
+            Figures::Number(figures) => figures,
+            Figures::Data => {
+                rows.iter().filter_map(|row| row.data_figures).min().map_or(USUAL, |figures| figures as usize)
+            }
+        }
+    }
+}
+
+/// The results as text, at most `width` columns wide (40 at least).
 #[must_use]
-pub fn results(answer: &ReductionAnswer, width: usize, figures: usize) -> String {
+pub fn results(answer: &ReductionAnswer, width: usize, figures: Figures) -> String {
     let mut sheet = Layout::new(width);
     sheet.title(
         answer.title.as_deref().unwrap_or("Readings to results"),
@@ -24,7 +48,8 @@ pub fn results(answer: &ReductionAnswer, width: usize, figures: usize) -> String
         rows(&mut sheet, answer, figures);
         corrections(&mut sheet, answer);
     }
-    summary(&mut sheet, answer, figures);
+    summary(&mut sheet, answer, figures.of(&answer.rows));
+    slope(&mut sheet, answer, figures.of(&answer.rows));
     if !answer.bad_rows.is_empty() {
         sheet.heading("Rows without a result");
         for bad in answer.bad_rows.iter().take(PRINTED_ROWS) {
@@ -59,7 +84,7 @@ fn each<'a, T>(
     found
 }
 
-fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
+fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: Figures) {
     sheet.heading("Results");
     let each = each(&answer.rows, |row| row.results.as_slice(), |result| result.name.as_str());
     let with_formula = answer.rows.iter().any(|row| row.formula.is_some());
@@ -80,6 +105,7 @@ fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
         .iter()
         .map(|row| {
             let mut cells = vec![name(row)];
+            let figures = figures.of(std::slice::from_ref(row));
             cells.extend(each.iter().map(|wanted| {
                 let own = row.results.iter().find(|result| result.name == wanted.name);
                 own.map(|result| significant(result.value, figures)).unwrap_or_default()
@@ -176,4 +202,22 @@ fn summary(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
         .collect();
     sheet.columns(&header, table, 1);
     sheet.paragraph("s: standard deviation of one row");
+}
+
+fn slope(sheet: &mut Layout, answer: &ReductionAnswer, figures: usize) {
+    let Some(slope) = &answer.slope else { return };
+    let lines = &slope.lines;
+    sheet.heading("Molar volume from the slope, with and without intercept");
+    let mut header = lines_header(lines);
+    let mut cells = lines_cells(lines, figures);
+    if let (Some(with), Some(without)) = (slope.percent_error, slope.percent_error_through_origin) {
+        header.extend(["error / %".to_owned(), "through 0: error / %".to_owned()]);
+        cells.extend([signed(with), signed(without)]);
+    }
+    let header: Vec<&str> = header.iter().map(String::as_str).collect();
+    sheet.columns(&header, vec![cells], 0);
+    sheet.paragraph(&format!("{} against {}, {} points", lines.y, lines.x, lines.points));
+    if let Some(words) = intercept_words(lines) {
+        sheet.item("-", &words);
+    }
 }

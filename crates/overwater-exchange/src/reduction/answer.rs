@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::calculation::StepAnswer;
+use crate::lines::LinesAnswer;
 
 /// The results of readings.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -29,12 +30,30 @@ pub struct ReductionAnswer {
     pub rows: Vec<RowAnswer>,
     /// Each result over all good rows.
     pub summary: Vec<SummaryAnswer>,
+    /// The slope over all rows, where the practical goes by it.
+    pub slope: Option<SlopeAnswer>,
     /// The first rows that have no result, as many as are kept of the good ones.
     pub bad_rows: Vec<BadRowAnswer>,
     /// The worked solution of the row that was asked for.
     pub working: Vec<StepAnswer>,
     /// The constants of the worked solution.
     pub constants: Vec<ConstantAnswer>,
+}
+
+/// A result that is the slope over all rows.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SlopeAnswer {
+    /// Its name, with the unit at the end.
+    pub name: String,
+    /// What it is.
+    pub words: String,
+    /// With and without intercept.
+    pub lines: LinesAnswer,
+    /// Deviation of the slope with intercept from the accepted value (%).
+    pub percent_error: Option<f64>,
+    /// Deviation of the slope through the origin from the accepted value (%).
+    pub percent_error_through_origin: Option<f64>,
 }
 
 /// A constant that was put in.
@@ -69,6 +88,9 @@ pub struct RowAnswer {
     pub corrections: Vec<CorrectionAnswer>,
     /// A molecular formula, where the results give one.
     pub formula: Option<String>,
+    /// Significant figures of the row's least precise reading in the table, small corrections aside; none where it did not
+    /// come as text.
+    pub data_figures: Option<u32>,
 }
 
 /// A result.

@@ -9,7 +9,7 @@ const fn unit(text: &'static str, si: f64) -> Unit {
 }
 
 /// Endings that are read in the place of a school unit.
-fn endings(school: &str) -> &'static [(&'static str, Unit)] {
+pub(crate) fn endings(school: &str) -> &'static [(&'static str, Unit)] {
     const VOLUME: &[(&str, Unit)] = &[
         ("cm3", units::CUBIC_CENTIMETRE),
         ("ml", units::CUBIC_CENTIMETRE),
@@ -88,7 +88,7 @@ pub(crate) enum Column {
 }
 
 /// Names of a column of labels.
-const LABELS: [&str; 5] = ["label", "group", "name", "run", "sample"];
+pub(crate) const LABELS: [&str; 5] = ["label", "group", "name", "run", "sample"];
 
 /// What a name stands for.
 ///

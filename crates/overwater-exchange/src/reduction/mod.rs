@@ -2,11 +2,13 @@
 //! read as it comes.
 
 pub mod answer;
-mod columns;
-mod number;
+pub(crate) mod columns;
 mod prepared;
 pub mod request;
 mod run;
+mod slope;
 mod table;
 
+pub(crate) use prepared::collector;
+pub(crate) use run::correction_answers;
 pub use run::{KEPT_ROWS, reduce, reduce_table};

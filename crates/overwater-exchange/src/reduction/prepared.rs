@@ -2,6 +2,7 @@
 
 use overwater::chem::{Balanced, Formula, Reaction, Weights};
 use overwater::conventions::Conventions;
+use overwater::gas::species::Gas;
 use overwater::readings::reduction::{Chain, Collector, Correction, Corrections};
 use overwater::readings::{Experiment, Practical, Quantity, Reference, Row, WaterAfterBurning};
 use overwater::units;
@@ -25,6 +26,7 @@ fn practical(request: PracticalRequest) -> Practical {
     match request {
         PracticalRequest::Amount => Practical::Amount,
         PracticalRequest::MetalAndAcid => Practical::MetalAndAcid,
+        PracticalRequest::MolarVolumeFromSlope => Practical::MolarVolumeFromSlope,
         PracticalRequest::MetalMolarMass => Practical::MetalMolarMass,
         PracticalRequest::CarbonatePurity => Practical::CarbonatePurity,
         PracticalRequest::CarbonateMolarMass => Practical::CarbonateMolarMass,
@@ -47,6 +49,17 @@ fn correction(request: CorrectionRequest) -> Correction {
         CorrectionRequest::Vapour => Correction::Vapour,
         CorrectionRequest::CarriedVapour => Correction::CarriedVapour,
         CorrectionRequest::Buoyancy => Correction::Buoyancy,
+        CorrectionRequest::RealGas => Correction::RealGas,
+    }
+}
+
+/// The core's collector.
+pub(crate) fn collector(request: CollectorRequest) -> Collector {
+    match request {
+        CollectorRequest::OverWater => Collector::OverWater,
+        CollectorRequest::OverMercury => Collector::OverMercury,
+        CollectorRequest::Syringe => Collector::Syringe,
+        CollectorRequest::MassLoss => Collector::MassLoss,
     }
 }
 
@@ -62,22 +75,27 @@ pub(crate) fn collector_name(collector: Collector) -> &'static str {
 
 pub(crate) fn prepare(request: &ReductionRequest) -> Result<Prepared, Error> {
     let practical = practical(request.practical);
-    let collector = match (practical, request.collector) {
+    let collector = match practical {
         // Vapour of a volatile liquid and gas that leaves a balance are collected in one way only.
-        (Practical::VapourMolarMass, _) | (_, CollectorRequest::Syringe) => Collector::Syringe,
-        (Practical::MassLossRate, _) | (_, CollectorRequest::MassLoss) => Collector::MassLoss,
-        (_, CollectorRequest::OverWater) => Collector::OverWater,
-        (_, CollectorRequest::OverMercury) => Collector::OverMercury,
+        Practical::VapourMolarMass => Collector::Syringe,
+        Practical::MassLossRate => Collector::MassLoss,
+        _ => collector(request.collector),
     };
     let (conventions, weights) = match request.constants {
         ConstantsRequest::Exact => (Conventions::EXACT, Weights::Exact),
         ConstantsRequest::Classroom => (Conventions::CLASSROOM, Weights::Classroom),
     };
     let corrections =
-        request.leave_out.iter().fold(Corrections::ALL, |all, left_out| all.without(correction(*left_out)));
+        request.leave_out.iter().fold(Corrections::USUAL, |all, left_out| all.without(correction(*left_out)));
+    let corrections = request.make.iter().fold(corrections, |made, more| made.with(correction(*more)));
+    if let Some(both) = request.make.iter().find(|more| request.leave_out.contains(more)) {
+        return Err(Error::new(Code::Contradiction, "make")
+            .value(correction(*both).name())
+            .advice("it stands in leave_out too: take it out of one of the two"));
+    }
     let mut prepared = Prepared {
         experiment: Experiment {
-            chain: Chain { collector, corrections, conventions },
+            chain: Chain { collector, corrections, conventions, gas: None },
             practical,
             reference: Reference::None,
         },
@@ -90,7 +108,13 @@ pub(crate) fn prepare(request: &ReductionRequest) -> Result<Prepared, Error> {
         prepared.put(Quantity::RelativeSaturation, 0.0, "practical")?;
     }
     prepared.reference(request)?;
+    if practical == Practical::MolarVolumeFromSlope && prepared.experiment.reference == Reference::None {
+        return Err(Error::new(Code::Missing, "reference")
+            .allowed("temperature_c and pressure_kpa")
+            .advice("say what conditions the molar volume is wanted at"));
+    }
     prepared.chemistry(request, weights)?;
+    prepared.real_gas(request)?;
     if request.accepted.len() > 1 {
         return Err(Error::new(Code::GivenTwice, "accepted").advice("give one accepted value"));
     }
@@ -118,6 +142,7 @@ pub(crate) fn words(correction: Correction) -> &'static str {
         Correction::Vapour => "water vapour",
         Correction::CarriedVapour => "vapour carried off",
         Correction::Buoyancy => "the air displaced",
+        Correction::RealGas => "the gas not being ideal",
     }
 }
 
@@ -190,6 +215,36 @@ impl Prepared {
             }
         }
         Ok(())
+    }
+
+    /// A gas that is named and has a second virial coefficient can be taken as it is, except with classroom constants.
+    fn real_gas(&mut self, request: &ReductionRequest) -> Result<(), Error> {
+        let wanted = request.make.contains(&CorrectionRequest::RealGas);
+        let refuse = |error: Error| if wanted { Err(error) } else { Ok(()) };
+        let chain = &mut self.experiment.chain;
+        if chain.collector == Collector::MassLoss || request.constants == ConstantsRequest::Classroom {
+            return refuse(
+                Error::new(Code::Contradiction, "make")
+                    .value("real_gas")
+                    .allowed("a volume of gas, and exact constants"),
+            );
+        }
+        let Some(text) = request.gas.as_deref() else {
+            return refuse(Error::new(Code::Missing, "gas").advice("real_gas needs the formula of the gas"));
+        };
+        match Gas::read(text).and_then(|gas| gas.second_virial().map(|_| gas)) {
+            Ok(gas) => {
+                chain.gas = Some(gas);
+                if wanted {
+                    self.notes.push(format!(
+                        "{} is taken as a real gas, by its second virial coefficient",
+                        gas.name()
+                    ));
+                }
+                Ok(())
+            }
+            Err(error) => refuse(error),
+        }
     }
 
     fn chemistry(&mut self, request: &ReductionRequest, weights: Weights) -> Result<(), Error> {

@@ -35,6 +35,9 @@ pub struct ReductionRequest {
     /// Corrections that are not made.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub leave_out: Vec<CorrectionRequest>,
+    /// Corrections that are made although they are not usual in schools: `real_gas`. Its size is told in any case.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub make: Vec<CorrectionRequest>,
     /// The constants to put in; the best ones where it is left out.
     #[serde(default)]
     pub constants: ConstantsRequest,
@@ -74,6 +77,8 @@ pub enum PracticalRequest {
     Amount,
     /// Amount, molar volume and yield of the gas from a metal and an acid.
     MetalAndAcid,
+    /// Molar volume from the slope over several masses.
+    MolarVolumeFromSlope,
     /// Molar mass of a metal from its hydrogen.
     MetalMolarMass,
     /// Purity of a carbonate from its gas.
@@ -129,6 +134,8 @@ pub enum CorrectionRequest {
     CarriedVapour,
     /// The air that a weighed gas displaces.
     Buoyancy,
+    /// The difference of the gas from an ideal one.
+    RealGas,
 }
 
 /// The constants to put in.

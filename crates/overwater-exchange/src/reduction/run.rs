@@ -4,7 +4,7 @@ use std::io::Read;
 
 use overwater::gas::collected::DryAmount;
 use overwater::readings::reduction::{Collector, Corrections};
-use overwater::readings::{Practical, Quantity, Row};
+use overwater::readings::{Experiment, Practical, Quantity, Row};
 use overwater::scalar::{Formula, Symbol};
 use overwater::symbols;
 use overwater::{Code, Error};
@@ -15,8 +15,11 @@ use super::answer::{
 use super::columns::{Column, column, school};
 use super::prepared::{Prepared, collector_name, prepare};
 use super::request::{CellRequest, ReductionRequest};
-use super::table::{BadCell, Batch, Table};
+use super::slope::{SLOPE, Slope};
+use super::table::{Batch, Table};
 use crate::calculation::{result_name, steps};
+use crate::lines::finite;
+use crate::table::BadCell;
 use crate::{FORMAT, Refusal};
 
 /// Rows of an answer that are kept one by one; the summary is over all.
@@ -117,7 +120,12 @@ pub fn reduce_table(
                 None => Ok(row),
             };
             let label = batch.labels.get_mut(index).and_then(Option::take);
+            let kept = run.answer_rows.len();
             run.row(number, batch.lines.get(index).copied(), label, row, |name| table.name(name));
+            // A row that was kept is the last one.
+            if let Some(answer) = run.answer_rows.get_mut(kept) {
+                answer.data_figures = batch.figures.get(index).copied();
+            }
         }
     }
     run.prepared.notes.append(&mut table.notes);
@@ -138,6 +146,8 @@ struct Run {
     /// Mass at the start, where it is that of the first row.
     start: Option<f64>,
     last_time: f64,
+    /// The points of the line, where the practical goes by its slope.
+    slope: Option<Slope>,
 }
 
 /// Welford's running mean and sum of squares.
@@ -167,8 +177,11 @@ impl Sum {
 
 impl Run {
     fn new(request: &ReductionRequest, wanted: Option<u64>) -> Result<Self, Box<Refusal>> {
+        let prepared = prepare(request)?;
+        let by_slope = prepared.experiment.practical == Practical::MolarVolumeFromSlope;
         Ok(Run {
-            prepared: prepare(request)?,
+            slope: by_slope.then(Slope::default),
+            prepared,
             title: request.title.clone(),
             answer_rows: Vec::new(),
             bad: Vec::new(),
@@ -187,7 +200,7 @@ impl Run {
         let experiment = &self.prepared.experiment;
         let plain = experiment.practical == Practical::Amount
             && experiment.chain.collector == Collector::OverWater
-            && experiment.chain.corrections == Corrections::ALL
+            && experiment.chain.corrections == Corrections::USUAL
             && self.sums.len() == 1;
         let known = |quantity: Quantity| {
             quantities.contains(&quantity) || self.prepared.shared.get(quantity).is_some()
@@ -257,14 +270,9 @@ impl Run {
             }
             Ok(None) => {}
             Err(bad) => {
-                let BadCell { column, error } = *bad;
                 if self.bad.len() < KEPT_ROWS {
-                    let place = match line {
-                        Some(line) => format!("row {number} (line {line}), column {column}"),
-                        None => format!("row {number}, {column}"),
-                    };
-                    let code = error.code.name().to_owned();
-                    let message = Error { parameter: place.into(), ..error }.to_string();
+                    let (column, code) = (bad.column.clone(), bad.error.code.name().to_owned());
+                    let message = bad.error_at(number, line).to_string();
                     self.bad.push(BadRowAnswer { row: number, line, column, code, message });
                 }
             }
@@ -285,6 +293,9 @@ impl Run {
         let outcome = experiment.results(&row)?;
         let answer = self.answer(number, label, &row, &outcome.results)?;
         self.add(&outcome.results);
+        if let Some(slope) = &mut self.slope {
+            slope.push(&outcome)?;
+        }
         if self.wanted == Some(number) {
             self.worked = Some(row);
         }
@@ -319,12 +330,14 @@ impl Run {
                 percent_error: None,
                 corrections: Vec::new(),
                 formula: None,
+                data_figures: None,
             });
         }
         let results: Vec<ValueAnswer> =
             outcome.iter().map(|(symbol, value)| value_answer(symbol, *value)).collect();
         let percent_error = match &self.prepared.accepted {
             None => None,
+            Some((name, _)) if self.slope.is_some() && name == SLOPE => None,
             Some((name, accepted)) => {
                 let own = results.iter().find(|result| result.name == *name).ok_or_else(|| {
                     let known: Vec<&str> = results.iter().map(|result| result.name.as_str()).collect();
@@ -335,20 +348,17 @@ impl Run {
                 Some(100.0 * (own.value / accepted - 1.0))
             }
         };
-        let mut corrections: Vec<CorrectionAnswer> = self
-            .prepared
-            .experiment
-            .corrections(row)?
-            .into_iter()
-            .map(|size| CorrectionAnswer {
-                name: size.correction.name().to_owned(),
-                made: size.made,
-                amount_percent: size.amount_percent.is_finite().then_some(size.amount_percent),
-                result_percent: size.result_percent,
-            })
-            .collect();
+        let mut corrections = correction_answers(&self.prepared.experiment, row)?;
         corrections.extend(self.room_molar_volume(row, outcome));
-        Ok(RowAnswer { row: number, label, results, percent_error, corrections, formula: formula(outcome) })
+        Ok(RowAnswer {
+            row: number,
+            label,
+            results,
+            percent_error,
+            corrections,
+            formula: formula(outcome),
+            data_figures: None,
+        })
     }
 
     /// What 24.0 dm3/mol, used for the gas as read, would have made of the amount.
@@ -426,6 +436,10 @@ impl Run {
                 .collect();
         }
         let accepted = self.prepared.accepted;
+        let slope = match &self.slope {
+            Some(slope) => Some(slope.answer(accepted.as_ref())?),
+            None => None,
+        };
         let summary = self
             .sums
             .iter()
@@ -458,11 +472,26 @@ impl Run {
             rows_good: self.good,
             rows: self.answer_rows,
             summary,
+            slope,
             bad_rows: self.bad,
             working,
             constants,
         })
     }
+}
+
+/// What each correction is worth in a row.
+pub(crate) fn correction_answers(
+    experiment: &Experiment,
+    row: &Row<f64>,
+) -> Result<Vec<CorrectionAnswer>, Error> {
+    let sizes = experiment.corrections(row)?.into_iter().map(|size| CorrectionAnswer {
+        name: size.correction.name().to_owned(),
+        made: size.made,
+        amount_percent: finite(size.amount_percent),
+        result_percent: size.result_percent,
+    });
+    Ok(sizes.collect())
 }
 
 fn value_answer(symbol: &'static Symbol, value: f64) -> ValueAnswer {

@@ -1,29 +1,21 @@
 //! A table of readings, read as it comes: never more than a batch of rows is held.
 
-use std::io::{Cursor, Read};
+use std::io::Read;
 
+use csv::ByteRecord;
 use overwater::readings::Quantity;
 use overwater::units::Unit;
 use overwater::{Code, Error};
 
 use super::columns::{Column, column, school};
-use super::number::{number, plain, shows_comma};
 use super::prepared::Prepared;
 use super::request::DecimalRequest;
+use super::run::KEPT_ROWS;
 use crate::Refusal;
+use crate::table::{BadCell, Cells, line, text, written};
 
 /// Rows that are held together.
 pub(crate) const BATCH: usize = 4096;
-
-/// How much is looked at to tell the separator, in bytes.
-const HEAD: u64 = 1 << 16;
-
-/// A cell that cannot be read.
-#[derive(Debug, Clone)]
-pub(crate) struct BadCell {
-    pub(crate) column: String,
-    pub(crate) error: Error,
-}
 
 /// Some rows, column by column.
 #[derive(Debug, Default)]
@@ -32,6 +24,8 @@ pub(crate) struct Batch {
     pub(crate) labels: Vec<Option<String>>,
     pub(crate) lines: Vec<u64>,
     pub(crate) bad: Vec<Option<Box<BadCell>>>,
+    /// Significant figures of the readings, of the first rows only.
+    pub(crate) figures: Vec<u32>,
 }
 
 impl Batch {
@@ -41,10 +35,40 @@ impl Batch {
         self.labels.clear();
         self.lines.clear();
         self.bad.clear();
+        self.figures.clear();
     }
 
     pub(crate) fn len(&self) -> usize {
         self.lines.len()
+    }
+}
+
+/// Readings of which only the difference counts.
+const DIFFERENCES: [(Quantity, Quantity); 2] =
+    [(Quantity::MassBefore, Quantity::MassAfter), (Quantity::MassFilled, Quantity::MassWithAir)];
+
+/// The figures that a reading gives to a result: as written; of a temperature those of its kelvin; of two masses those of
+/// their difference; none of what only corrects, or is zero.
+fn figures(reading: &Reading, cell: &[u8], other: Option<&[u8]>) -> Option<u32> {
+    let (figures, places) = written(cell);
+    let number = |cell: &[u8]| str::from_utf8(cell).ok()?.trim().replace(',', ".").parse::<f64>().ok();
+    let before_the_point = |value: f64| value.abs().max(1.0).log10().floor() as u32 + 1;
+    match reading.quantity {
+        Quantity::Altitude
+        | Quantity::InsideMinusOutside
+        | Quantity::VapourPressure
+        | Quantity::RelativeSaturation
+        | Quantity::MoleRatio => None,
+        Quantity::Temperature => Some(before_the_point(reading.unit.to_si(number(cell)?)) + places),
+        _ => match other {
+            None => Some(figures).filter(|figures| *figures > 0),
+            Some(other) => {
+                let difference = (number(cell)? - number(other)?).abs();
+                let places = places.min(written(other).1);
+                let text = format!("{difference:.*}", places as usize);
+                Some(written(text.as_bytes()).0).filter(|figures| *figures > 0)
+            }
+        },
     }
 }
 
@@ -56,69 +80,33 @@ struct Reading {
 }
 
 pub(crate) struct Table<R: Read> {
-    reader: csv::Reader<std::io::Chain<Cursor<Vec<u8>>, R>>,
+    cells: Cells<R>,
     readings: Vec<Reading>,
     label: Option<usize>,
-    width: usize,
-    separator: u8,
-    decimal: Option<DecimalRequest>,
-    told: bool,
+    /// Rows whose figures are still to be counted: those that an answer keeps.
+    to_count: usize,
     pub(crate) notes: Vec<String>,
-}
-
-fn unreadable(error: &csv::Error) -> Error {
-    Error::new(Code::Syntax, "table").advice(error.to_string())
-}
-
-/// The separator: the first of tab and semicolon that the header has, else the comma.
-fn separator(head: &[u8]) -> u8 {
-    let header = head
-        .split(|byte| *byte == b'\n')
-        .find(|line| !line.starts_with(b"#") && !line.trim_ascii().is_empty())
-        .unwrap_or_default();
-    *[b'\t', b';'].iter().find(|byte| header.contains(byte)).unwrap_or(&b',')
 }
 
 impl<R: Read> Table<R> {
     pub(crate) fn open(
-        mut source: R,
+        source: R,
         prepared: &Prepared,
         decimal: Option<DecimalRequest>,
     ) -> Result<Self, Box<Refusal>> {
-        let mut head = Vec::new();
-        source
-            .by_ref()
-            .take(HEAD)
-            .read_to_end(&mut head)
-            .map_err(|error| Error::new(Code::Syntax, "table").advice(error.to_string()))?;
-        if head.starts_with(b"\xef\xbb\xbf") {
-            head.drain(..3);
-        }
-        let separator = separator(&head);
-        let mut reader = csv::ReaderBuilder::new()
-            .delimiter(separator)
-            .comment(Some(b'#'))
-            .flexible(true)
-            .has_headers(true)
-            .from_reader(Cursor::new(head).chain(source));
-        let header = reader.headers().map_err(|error| unreadable(&error))?.clone();
-        let mut table = Table {
-            reader,
-            readings: Vec::new(),
-            label: None,
-            width: header.len(),
-            separator,
-            decimal,
-            told: decimal.is_some(),
-            notes: Vec::new(),
-        };
+        let cells = Cells::open(source, decimal)?;
+        let header = cells.header().to_vec();
+        let mut table =
+            Table { cells, readings: Vec::new(), label: None, to_count: KEPT_ROWS, notes: Vec::new() };
         let mut unused = Vec::new();
         for (place, name) in header.iter().enumerate() {
-            table.take(place, name.trim(), prepared, &mut unused)?;
+            table.take(place, name, prepared, &mut unused)?;
         }
         if !unused.is_empty() {
             table.notes.push(format!("columns not used: {}", unused.join(", ")));
         }
+        let places: Vec<usize> = table.readings.iter().map(|reading| reading.place).collect();
+        table.notes.extend(table.cells.tell_decimal(&places)?.map(str::to_owned));
         Ok(table)
     }
 
@@ -168,68 +156,21 @@ impl<R: Read> Table<R> {
     /// Reads the next rows.
     pub(crate) fn batch(&mut self, batch: &mut Batch) -> Result<(), Error> {
         batch.clear(self.readings.len());
-        if !self.told {
-            return self.first(batch);
-        }
-        let mut record = csv::ByteRecord::new();
-        while batch.len() < BATCH
-            && self.reader.read_byte_record(&mut record).map_err(|error| unreadable(&error))?
-        {
+        let mut record = ByteRecord::new();
+        while batch.len() < BATCH && self.cells.next(&mut record)? {
             self.row(&record, batch);
+            if self.to_count > 0 {
+                self.to_count -= 1;
+                batch.figures.push(self.figures(&record));
+            }
         }
         Ok(())
     }
 
-    /// The first rows are looked through for a decimal comma before any of them is read.
-    fn first(&mut self, batch: &mut Batch) -> Result<(), Error> {
-        let mut records = Vec::new();
-        let mut record = csv::ByteRecord::new();
-        while records.len() < BATCH
-            && self.reader.read_byte_record(&mut record).map_err(|error| unreadable(&error))?
-        {
-            records.push(record.clone());
-        }
-        let comma = records.iter().any(|record| {
-            self.readings.iter().any(|reading| {
-                record.get(reading.place).and_then(|cell| str::from_utf8(cell).ok()).is_some_and(shows_comma)
-            })
-        });
-        if comma {
-            self.decimal = Some(DecimalRequest::Comma);
-            self.notes.push("the commas in the table are decimal signs".to_owned());
-        }
-        self.told = true;
-        for record in &records {
-            self.row(record, batch);
-        }
-        Ok(())
-    }
-
-    fn row(&self, record: &csv::ByteRecord, batch: &mut Batch) {
-        let line = record.position().map_or(0, csv::Position::line);
-        let mut bad = (record.len() != self.width).then(|| {
-            Box::new(BadCell {
-                column: "all columns".to_owned(),
-                error: Error::new(Code::Syntax, "")
-                    .value(format!("{} cells", record.len()))
-                    .allowed(format!("{} cells, as many as the header has", self.width))
-                    .advice(match self.separator {
-                        b',' => "where decimals have a comma, separate the cells by semicolons",
-                        _ => "separate the cells as in the header",
-                    }),
-            })
-        });
+    fn row(&self, record: &ByteRecord, batch: &mut Batch) {
+        let mut bad = self.cells.misfit(record);
         for (reading, values) in self.readings.iter().zip(&mut batch.columns) {
-            let cell = record.get(reading.place).unwrap_or_default();
-            let quick = if self.decimal == Some(DecimalRequest::Comma) { None } else { plain(cell) };
-            let read = match quick {
-                Some(value) => Ok(value),
-                None => match str::from_utf8(cell) {
-                    Ok(text) => number(text, self.decimal),
-                    Err(_) => Err(Error::new(Code::Syntax, "").advice("save the table as UTF-8 text")),
-                },
-            };
-            let value = match read {
+            let value = match self.cells.number(record.get(reading.place).unwrap_or_default()) {
                 Ok(value) => school(reading.quantity, &reading.unit, value),
                 Err(error) => {
                     bad.get_or_insert_with(|| Box::new(BadCell { column: reading.name.clone(), error }));
@@ -239,10 +180,22 @@ impl<R: Read> Table<R> {
             values.push(value);
         }
         if let Some(place) = self.label {
-            let text = record.get(place).unwrap_or_default();
-            batch.labels.push(Some(String::from_utf8_lossy(text).trim().to_owned()));
+            batch.labels.push(Some(text(record, place)));
         }
-        batch.lines.push(line);
+        batch.lines.push(line(record));
         batch.bad.push(bad);
+    }
+
+    /// The figures of the reading that is written with the fewest.
+    fn figures(&self, record: &ByteRecord) -> u32 {
+        let cell = |reading: &Reading| record.get(reading.place).unwrap_or_default();
+        let all = self.readings.iter().filter_map(|reading| {
+            let other = self.readings.iter().find(|other| {
+                DIFFERENCES.contains(&(reading.quantity, other.quantity))
+                    || DIFFERENCES.contains(&(other.quantity, reading.quantity))
+            });
+            figures(reading, cell(reading), other.map(cell))
+        });
+        all.min().unwrap_or_default()
     }
 }

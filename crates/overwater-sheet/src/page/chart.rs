@@ -3,6 +3,7 @@
 
 use std::fmt::Write;
 
+use super::axis::ticks;
 use super::labels::{self, Placed, ROWS, Wish};
 use super::numbers::{escape, full};
 
@@ -88,22 +89,6 @@ pub(super) fn draw(chart: &Chart) -> (String, Labelling) {
     let mut svg = String::new();
     let labelling = write(chart, &mut svg).unwrap_or(Labelling::Names);
     (svg, labelling)
-}
-
-/// Round numbers from 0 to `high`, in steps of 1, 2 or 5 times a power of ten.
-fn ticks(high: f64) -> Vec<f64> {
-    if !(high > 0.0 && high.is_finite()) {
-        return vec![0.0];
-    }
-    let rough = high / TICKS;
-    let power = 10_f64.powf(rough.log10().floor());
-    let step = [1.0, 2.0, 5.0].into_iter().map(|unit| unit * power).find(|step| *step >= rough);
-    let step = step.unwrap_or(10.0 * power);
-    let count = (high / step * (1.0 + 1e-9)).floor() as u32;
-    // Divided, where the step is below 1: 3 x 0.1 is not 0.3, 3 / 10 is.
-    (0..=count)
-        .map(|i| if step < 1.0 { f64::from(i) / (1.0 / step).round() } else { f64::from(i) * step })
-        .collect()
 }
 
 fn cut(label: &str) -> String {
@@ -226,13 +211,13 @@ fn axes(
     y: &impl Fn(f64) -> f64,
 ) -> std::fmt::Result {
     writeln!(svg, r#"<path d="M{LEFT} {top:.1}V{bottom:.1}H{RIGHT}" stroke-width="1"/>"#)?;
-    for tick in ticks(chart.x.high) {
+    for tick in ticks(0.0, chart.x.high, TICKS) {
         let at = x(tick);
         writeln!(svg, r#"<path d="M{at:.1} {bottom:.1}v5" stroke-width="1"/>"#)?;
         let label = full(tick);
         writeln!(svg, r#"<text x="{at:.1}" y="{:.1}" text-anchor="middle">{label}</text>"#, bottom + 18.0)?;
     }
-    for tick in ticks(chart.y.high) {
+    for tick in ticks(0.0, chart.y.high, TICKS) {
         let at = y(tick);
         writeln!(svg, r#"<path d="M{LEFT} {at:.1}h-5" stroke-width="1"/>"#)?;
         let label = full(tick);
@@ -282,16 +267,6 @@ fn legend(chart: &Chart, svg: &mut String, foot: f64) -> std::fmt::Result {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn ticks_are_round_and_end_inside() {
-        assert_eq!(ticks(1.0), [0.0, 0.2, 0.4, 0.6, 0.8, 1.0]);
-        assert_eq!(ticks(1615.0), [0.0, 500.0, 1000.0, 1500.0]);
-        assert_eq!(ticks(800.0).len(), 9);
-        assert_eq!(ticks(0.3), [0.0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3]);
-        assert_eq!(ticks(f64::NAN), [0.0]);
-        assert_eq!(ticks(0.0), [0.0]);
-    }
 
     #[test]
     fn a_long_label_is_cut_between_letters() {

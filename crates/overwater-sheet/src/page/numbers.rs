@@ -77,6 +77,19 @@ fn typeset(number: &str) -> String {
     format!("{mantissa}{NO_BREAK}×{NO_BREAK}10{power}")
 }
 
+/// A text with the numbers in it as they are shown: true minus signs, powers of ten written out.
+pub(super) fn in_text(text: &str) -> String {
+    let shown = |word: &str| {
+        let number = word.trim_end_matches([',', ';']);
+        if number.parse::<f64>().is_ok_and(f64::is_finite) {
+            typeset(number) + word.get(number.len()..).unwrap_or_default()
+        } else {
+            word.to_owned()
+        }
+    };
+    text.split(' ').map(shown).collect::<Vec<_>>().join(" ")
+}
+
 fn superscript(c: char) -> char {
     match c {
         '-' => '⁻',
@@ -129,6 +142,14 @@ mod tests {
         assert_eq!(dec(f64::INFINITY, 1), "not known");
         assert_eq!(percent(0.108_88, 2), "11\u{a0}%");
         assert_eq!(with_unit("20.8", "cm³"), "20.8\u{a0}cm³");
+    }
+
+    #[test]
+    fn numbers_in_a_text_are_typeset_and_words_left_alone() {
+        assert_eq!(
+            in_text("-1.5e-4 ± 2e-5, -0.3; - reads low, e5 inf 3"),
+            "\u{2212}1.5\u{a0}×\u{a0}10⁻⁴ ± 2\u{a0}×\u{a0}10⁻⁵, \u{2212}0.3; - reads low, e5 inf 3"
+        );
     }
 
     #[test]

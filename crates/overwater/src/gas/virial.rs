@@ -166,7 +166,8 @@ fn enter<S: Scalar>(temperature: S, pressure: S) -> (Temperature<S>, Pressure<S>
     (Temperature::new(temperature), Pressure::new(pressure.enter(&symbols::STATION_PRESSURE)))
 }
 
-fn temperature_bound(gas: Gas) -> &'static Bound {
+/// The temperatures that the coefficients hold for.
+pub(crate) fn temperature_bound(gas: Gas) -> &'static Bound {
     if gas == Gas::Butane { &bounds::BUTANE_TEMPERATURE_C } else { &bounds::TEMPERATURE_C }
 }
 

@@ -1,6 +1,6 @@
 //! A practical as it was carried out: the chain, what is asked for, and what comes out of a row of readings.
 
-use crate::gas::ideal;
+use crate::gas::virial;
 use crate::scalar::{Scalar, Solution, Symbol, Tape, Working};
 use crate::symbols;
 use crate::units::{Dimensioned, Mass, MolarVolume, MolarWeight, Moles, Pressure, Temperature, Time, Volume};
@@ -10,7 +10,7 @@ use super::eudiometry::{Volumes, composition};
 use super::reaction_yield::{
     expected_amount, measured_molar_volume, purity, reaction_yield, solid_molar_mass,
 };
-use super::reduction::{Chain, Collector, Correction, mass_loss};
+use super::reduction::{Chain, Collector, Correction, Corrections, mass_loss};
 use super::{Practical, Quantity, Row, effusion, timing, titration, weighing};
 
 /// What a volume of dry gas is given at.
@@ -153,9 +153,14 @@ impl Experiment {
             give(&symbols::REFERENCE_VOLUME, volume.si());
         }
         let reagent = row.get(Quantity::MoleRatio).is_some();
-        if self.practical == Practical::MetalAndAcid || (self.practical == Practical::Amount && reagent) {
+        let measures_volume =
+            matches!(self.practical, Practical::MetalAndAcid | Practical::MolarVolumeFromSlope);
+        if measures_volume || (self.practical == Practical::Amount && reagent) {
             let expected = expected_amount(row)?;
-            if let (Some(volume), Practical::MetalAndAcid) = (volume, self.practical) {
+            if self.practical == Practical::MolarVolumeFromSlope {
+                give(&symbols::EXPECTED_AMOUNT, expected.si());
+            }
+            if let (Some(volume), true) = (volume, measures_volume) {
                 give(&symbols::MEASURED_MOLAR_VOLUME, measured_molar_volume(volume, expected).si());
             }
             give(&symbols::YIELD, reaction_yield(amount, expected));
@@ -177,7 +182,7 @@ impl Experiment {
         let mass = mass.checkpoint(&symbols::GAS_MASS);
         let mass = Mass::new(mass.si().within(f64::MIN_POSITIVE, f64::MAX));
         let density = weighing::gas_density(mass, volume);
-        let amount = ideal::amount(pressure, volume, temperature, constant);
+        let amount = self.chain.moles(pressure, volume, temperature);
         let molar_mass = (mass / amount).checkpoint(&symbols::MOLAR_MASS);
         give(&symbols::MOLAR_MASS, molar_mass.si());
         give(&symbols::WEIGHED_DENSITY, density.si());
@@ -193,8 +198,7 @@ impl Experiment {
                 let temperature = Temperature::new(temperature.enter(&symbols::REFERENCE_TEMPERATURE));
                 let pressure = row.need(Quantity::ReferencePressure)?;
                 let pressure = Pressure::new(pressure.enter(&symbols::REFERENCE_PRESSURE));
-                let constant = self.chain.conventions.gas_constant;
-                amount * ideal::molar_volume(pressure, temperature, constant)
+                amount * self.chain.molar_volume(pressure, temperature)
             }
             Reference::MolarVolume => {
                 let stated = row.need(Quantity::StatedMolarVolume)?;
@@ -211,6 +215,7 @@ impl Experiment {
     /// readings that are each allowed have no result together.
     pub fn results(&self, row: &Row<f64>) -> Result<Outcome<f64>> {
         row.check()?;
+        self.check_real_gas(row)?;
         let outcome = self.evaluate(row)?;
         match outcome.results.iter().find(|(_, value)| !value.is_finite()) {
             Some((symbol, _)) => Err(self.refusal(row, symbol)),
@@ -234,14 +239,18 @@ impl Experiment {
     /// # Errors
     /// As for [`results`](Experiment::results).
     pub fn corrections(&self, row: &Row<f64>) -> Result<Vec<CorrectionSize>> {
-        let mut complete = *self;
-        complete.chain.corrections = super::reduction::Corrections::ALL;
-        let right = complete.results(row)?;
+        let with = |corrections: Corrections| {
+            let mut changed = *self;
+            changed.chain.corrections = corrections;
+            changed.results(row)
+        };
+        // The real gas is no part of what the others are judged by unless it is asked for.
+        let real = self.chain.corrections.makes(Correction::RealGas);
+        let complete = if real { Corrections::ALL } else { Corrections::USUAL };
         let mut sizes = Vec::new();
         for correction in Correction::ALL.into_iter().filter(|correction| self.knows(*correction, row)) {
-            let mut lacking = complete;
-            lacking.chain.corrections = lacking.chain.corrections.without(correction);
-            let without = lacking.results(row)?;
+            let right = with(complete.with(correction))?;
+            let without = with(complete.without(correction))?;
             let change = |wrong: Option<f64>, right: Option<f64>| match (wrong, right) {
                 (Some(wrong), Some(right)) => 100.0 * (wrong / right - 1.0),
                 _ => f64::NAN,
@@ -274,7 +283,27 @@ impl Experiment {
             Correction::Vapour => by_volume && self.practical != Practical::VapourMolarMass,
             Correction::CarriedVapour => by_loss,
             Correction::Buoyancy => self.practical == Practical::GasDensity,
+            Correction::RealGas => {
+                (by_volume || self.practical == Practical::GasDensity)
+                    && self.chain.gas.is_some_and(|gas| gas.second_virial().is_ok())
+            }
         }
+    }
+
+    /// The second virial coefficient has limits of its own.
+    fn check_real_gas(&self, row: &Row<f64>) -> Result<()> {
+        let Some(gas) = self.chain.real_gas().filter(|_| self.knows(Correction::RealGas, row)) else {
+            return Ok(());
+        };
+        let own = virial::temperature_bound(gas.gas);
+        for quantity in [Quantity::Temperature, Quantity::ReferenceTemperature] {
+            let Some(value) = row.get(quantity) else { continue };
+            own.check(value).map_err(|error| {
+                let error = error.advice("take the gas as ideal: leave out the correction real_gas");
+                Error { parameter: quantity.name().into(), ..error }
+            })?;
+        }
+        Ok(())
     }
 
     fn refusal(&self, row: &Row<f64>, symbol: &Symbol) -> Error {

@@ -4,6 +4,7 @@
 //! what the same recipe makes of the fitted curve itself instead of the readings. Units are y per x.
 
 use super::curve::{Growth, Known, first_order};
+use super::decay::{Decay, exponential};
 use super::line::polynomial;
 use super::series::{Demands, Series};
 use crate::{Code, Error, Result};
@@ -32,17 +33,63 @@ pub struct Estimate {
     pub bias: Option<f64>,
 }
 
+/// A curve through all readings.
+pub trait Course {
+    /// The curve at a time.
+    fn at(&self, time: f64) -> f64;
+    /// Its slope at a time, and the standard error of it.
+    fn slope_at(&self, time: f64) -> (f64, f64);
+    /// Where it goes in the end.
+    fn end(&self) -> f64;
+}
+
+impl Course for Growth {
+    fn at(&self, time: f64) -> f64 {
+        Growth::at(self, time)
+    }
+
+    fn slope_at(&self, time: f64) -> (f64, f64) {
+        let (last, k, passed) = (self.final_value(), self.rate_constant(), time - self.start());
+        let left = (-k * passed).exp();
+        let factors = [k * left, last * left * (1.0 - k * passed), last * k * k * left];
+        (last * k * left, self.fit.covariance.variance_of(&factors).max(0.0).sqrt())
+    }
+
+    fn end(&self) -> f64 {
+        self.final_value()
+    }
+}
+
+impl Course for Decay {
+    fn at(&self, time: f64) -> f64 {
+        Decay::at(self, time)
+    }
+
+    fn slope_at(&self, time: f64) -> (f64, f64) {
+        let (fall, k) = (self.first_value() - self.final_value(), self.rate_constant());
+        let left = (-k * time).exp();
+        let factors = [-k * left, k * left, -fall * left * (1.0 - k * time)];
+        (-k * fall * left, self.fit.covariance.variance_of(&factors).max(0.0).sqrt())
+    }
+
+    fn end(&self) -> f64 {
+        self.final_value()
+    }
+}
+
 /// The three ways.
 #[derive(Debug, Clone, PartialEq)]
-pub struct InitialRate {
+pub struct InitialRate<C = Growth> {
     /// The slope, at the first reading, of a parabola through the readings of the window.
     pub tangent: Estimate,
-    /// k (V∞ - V) at the first reading, from the growth of the first order through all readings.
+    /// k (V∞ - V) at the first reading, from the growth (or decay) of the first order through all readings.
     pub whole_curve: Option<Estimate>,
     /// The slope between the first two readings.
     pub first_two: Estimate,
     /// The curve, where one could be fitted; the refusal where not.
-    pub curve: Result<Growth>,
+    pub curve: Result<C>,
+    /// How many readings, from the first, are in the window.
+    pub window: usize,
 }
 
 /// Works out all three.
@@ -68,17 +115,52 @@ pub struct InitialRate {
 /// `missing` for fewer than four rows, `contradiction` where they are not in order of x. A curve that cannot be fitted is
 /// no error: the other two remain.
 pub fn initial_rate(series: &Series<'_>, final_value: Known) -> Result<InitialRate> {
+    initial_rate_from(series, final_value, Known::Fitted)
+}
+
+/// The same with a start that is known, or fitted as in [`initial_rate`].
+///
+/// # Errors
+/// As for [`initial_rate`].
+pub fn initial_rate_from(series: &Series<'_>, final_value: Known, start: Known) -> Result<InitialRate> {
     series.need_order(LEAST_IN_WINDOW)?;
-    let curve = first_order(series, final_value, Known::Fitted);
-    let growth = curve.as_ref().ok();
-    let window = window(series)?;
+    three_ways(series, first_order(series, final_value, start), 1.0)
+}
+
+/// The same for what falls, such as a mass or a concentration; the rates are those of the fall, greater than zero.
+///
+/// ```
+/// use overwater::readings::curve::Known;
+/// use overwater::readings::initial_rate::initial_rate_of_fall;
+/// use overwater::readings::series::{CONCENTRATION_AGAINST_TIME, Demands, Series};
+/// // c = 0.4 mol/dm3 exp(-t/50 s): 8e-3 mol/(dm3 s) at the start.
+/// let time = (0.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 240.0);
+/// let concentration = time.map(|t: f64| 0.4 * (-t / 50.0).exp());
+/// let series = Series::new(CONCENTRATION_AGAINST_TIME, &time, &concentration, &Demands::rows(4))?;
+/// let rates = initial_rate_of_fall(&series, Known::Value(0.0))?;
+/// assert!((rates.whole_curve.unwrap().rate - 8e-3).abs() < 1e-12);
+/// assert_eq!(format!("{:.2}", rates.first_two.bias.unwrap()), "0.82");
+/// # Ok::<(), overwater::Error>(())
+/// ```
+///
+/// # Errors
+/// As for [`initial_rate`].
+pub fn initial_rate_of_fall(series: &Series<'_>, final_value: Known) -> Result<InitialRate<Decay>> {
+    series.need_order(LEAST_IN_WINDOW)?;
+    three_ways(series, exponential(series, final_value), -1.0)
+}
+
+/// `way` is 1 for what rises and -1 for what falls.
+fn three_ways<C: Course>(series: &Series<'_>, curve: Result<C>, way: f64) -> Result<InitialRate<C>> {
+    let course = curve.as_ref().ok();
+    let window = window(series, way)?;
     let drawn = polynomial(&window, DEGREE)?;
     let start = series.x().first().copied().unwrap_or(f64::NAN);
-    let (rate, error) = drawn.slope_at(start);
+    let (slope, error) = drawn.slope_at(start);
     let tangent = Estimate {
-        rate,
+        rate: way * slope,
         standard_error: Some(error),
-        ..worth(series, growth, window.len(), |ideal| {
+        ..worth(series, course, window.len(), |ideal| {
             let ideal =
                 Series::trusted(series.names(), window.x(), ideal.get(..window.len())?, window.weights());
             polynomial(&ideal, DEGREE).ok().map(|drawn| drawn.slope_at(start).0)
@@ -89,36 +171,28 @@ pub fn initial_rate(series: &Series<'_>, final_value: Known) -> Result<InitialRa
         _ => None,
     };
     let first_two = Estimate {
-        rate: between(series.x(), series.y()).unwrap_or(f64::NAN),
+        rate: between(series.x(), series.y()).map_or(f64::NAN, |slope| way * slope),
         standard_error: None,
-        ..worth(series, growth, 2, |ideal| between(series.x(), ideal))
+        ..worth(series, course, 2, |ideal| between(series.x(), ideal))
     };
-    let whole_curve = growth.map(|growth| {
-        let (rate, standard_error) = rate_at(growth, start);
+    let whole_curve = course.map(|course| {
+        let (slope, standard_error) = course.slope_at(start);
         Estimate {
-            rate,
+            rate: way * slope,
             standard_error: Some(standard_error),
             bias: Some(1.0),
-            ..worth(series, Some(growth), series.len(), |_| None)
+            ..worth(series, Some(course), series.len(), |_| None)
         }
     });
-    Ok(InitialRate { tangent, whole_curve, first_two, curve })
-}
-
-/// k V∞ exp(-k (t - t₀)) and its standard error.
-fn rate_at(growth: &Growth, time: f64) -> (f64, f64) {
-    let (last, k, passed) = (growth.final_value(), growth.rate_constant(), time - growth.start());
-    let left = (-k * passed).exp();
-    let factors = [k * left, last * left * (1.0 - k * passed), last * k * k * left];
-    (last * k * left, growth.fit.covariance.variance_of(&factors).max(0.0).sqrt())
+    Ok(InitialRate { tangent, whole_curve, first_two, curve, window: window.len() })
 }
 
 /// The first readings of a series.
-fn window<'a>(series: &Series<'a>) -> Result<Series<'a>> {
+fn window<'a>(series: &Series<'a>, way: f64) -> Result<Series<'a>> {
     let first = series.y().first().copied().unwrap_or(f64::NAN);
-    let highest = series.y().iter().fold(first, |highest, y| highest.max(*y));
-    let limit = first + WINDOW * (highest - first);
-    let inside = series.y().iter().take_while(|y| **y <= limit).count();
+    let gone = |y: &f64| way * (y - first);
+    let farthest = series.y().iter().map(gone).fold(0.0, f64::max);
+    let inside = series.y().iter().take_while(|y| gone(y) <= WINDOW * farthest).count();
     let count = inside.max(LEAST_IN_WINDOW).min(series.len());
     let (Some(x), Some(y)) = (series.x().get(..count), series.y().get(..count)) else {
         return Err(Error::new(Code::Missing, "rows"));
@@ -131,21 +205,21 @@ fn window<'a>(series: &Series<'a>) -> Result<Series<'a>> {
 }
 
 /// Conversion and bias of a recipe that uses the first readings.
-fn worth(
+fn worth<C: Course>(
     series: &Series<'_>,
-    growth: Option<&Growth>,
+    course: Option<&C>,
     readings: usize,
     recipe: impl Fn(&[f64]) -> Option<f64>,
 ) -> Estimate {
     let last = series.x().get(readings.saturating_sub(1)).copied();
     let start = series.x().first().copied().unwrap_or(f64::NAN);
-    let bias = growth.and_then(|growth| {
-        let ideal: Vec<f64> = series.x().iter().map(|x| growth.at(*x)).collect();
-        Some(recipe(&ideal)? / rate_at(growth, start).0)
+    let bias = course.and_then(|course| {
+        let ideal: Vec<f64> = series.x().iter().map(|x| course.at(*x)).collect();
+        Some(recipe(&ideal)? / course.slope_at(start).0)
     });
-    let conversion = growth.zip(last).map(|(growth, last)| {
+    let conversion = course.zip(last).map(|(course, last)| {
         // Of what was still to come at the first reading.
-        (growth.at(last) - growth.at(start)) / (growth.final_value() - growth.at(start))
+        (course.at(last) - course.at(start)) / (course.end() - course.at(start))
     });
     Estimate { rate: f64::NAN, standard_error: None, readings, conversion, bias }
 }
@@ -195,6 +269,34 @@ mod tests {
         assert!((rates.tangent.rate - 1.0).abs() < 1e-12);
         assert!(rates.curve.is_err() && rates.whole_curve.is_none() && rates.tangent.bias.is_none());
         assert!((rates.first_two.rate - 1.0).abs() < 1e-15);
+    }
+
+    /// What falls is what rises, upside down, where first value and end are both fitted.
+    #[test]
+    fn a_fall_is_a_rise_upside_down() {
+        let time: Vec<f64> = (0..20).map(|row| f64::from(row) * 12.0).collect();
+        let scatter = [0.3, -0.2, 0.1, -0.4, 0.2];
+        let up: Vec<f64> =
+            growth(&time, 0.012).iter().zip(scatter.iter().cycle()).map(|(v, e)| v + e).collect();
+        let down: Vec<f64> = up.iter().map(|v| 183.0 - v).collect();
+        let rising = Series::new(VOLUME_AGAINST_TIME, &time, &up, &Demands::rows(4)).unwrap();
+        let falling = Series::new(VOLUME_AGAINST_TIME, &time, &down, &Demands::rows(4)).unwrap();
+        let rising = initial_rate(&rising, Known::Fitted).unwrap();
+        let falling = initial_rate_of_fall(&falling, Known::Fitted).unwrap();
+        let of =
+            |e: Estimate| [e.rate, e.standard_error.unwrap_or(1.0), e.conversion.unwrap(), e.bias.unwrap()];
+        for (up, down) in [
+            (rising.tangent, falling.tangent),
+            (rising.whole_curve.unwrap(), falling.whole_curve.unwrap()),
+            (rising.first_two, falling.first_two),
+        ] {
+            assert_eq!(up.readings, down.readings);
+            for (up, down) in of(up).into_iter().zip(of(down)) {
+                assert!((up / down - 1.0).abs() < 1e-7 && up > 0.0, "{up} {down}");
+            }
+        }
+        assert_eq!(rising.window, falling.window);
+        assert_eq!(rising.window, rising.tangent.readings);
     }
 
     #[test]

@@ -92,7 +92,26 @@ pub struct InterceptWarning {
 }
 
 impl InterceptWarning {
-    /// What it may mean when y is gas collected (or mass lost) and x is time or amount: each line a possible cause.
+    /// What it may mean when y is gas collected and x is what it is collected from, in several portions: each line a
+    /// possible cause.
+    #[must_use]
+    pub fn may_mean_of_portions(&self) -> &'static [&'static str] {
+        if self.intercept > 0.0 {
+            &[
+                "air counted as gas: the liquid added and the bung pushed in drive out their own volume",
+                "the flask warmed, and its air expanded into the collector",
+                "the scale of the collector read too high by the same volume each time",
+            ]
+        } else {
+            &[
+                "gas dissolved in the liquid (carbon dioxide most of all), which fills up before any comes over",
+                "gas was lost before the bung was in; a loss that is the same each time leaves the slope right",
+                "a film of oxide or oil that weighs the same on each piece",
+            ]
+        }
+    }
+
+    /// What it may mean when y is gas collected (or mass lost) and x is time: each line a possible cause.
     #[must_use]
     pub fn may_mean(&self) -> &'static [&'static str] {
         if self.intercept > 0.0 {

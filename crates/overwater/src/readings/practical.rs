@@ -17,6 +17,8 @@ pub enum Practical {
     Amount,
     /// A metal and an acid: amount of gas, molar volume measured, yield.
     MetalAndAcid,
+    /// Several masses: molar volume from the slope of volume against the amount that each can give.
+    MolarVolumeFromSlope,
     /// Molar mass of a metal from the gas it gives.
     MetalMolarMass,
     /// Purity of a carbonate from the gas it gives.
@@ -43,9 +45,10 @@ pub enum Practical {
 
 impl Practical {
     /// Every practical.
-    pub const ALL: [Practical; 14] = [
+    pub const ALL: [Practical; 15] = [
         Practical::Amount,
         Practical::MetalAndAcid,
+        Practical::MolarVolumeFromSlope,
         Practical::MetalMolarMass,
         Practical::CarbonatePurity,
         Practical::CarbonateMolarMass,
@@ -66,6 +69,7 @@ impl Practical {
         match self {
             Practical::Amount => "amount",
             Practical::MetalAndAcid => "metal_and_acid",
+            Practical::MolarVolumeFromSlope => "molar_volume_from_slope",
             Practical::MetalMolarMass => "metal_molar_mass",
             Practical::CarbonatePurity => "carbonate_purity",
             Practical::CarbonateMolarMass => "carbonate_molar_mass",

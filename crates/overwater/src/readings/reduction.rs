@@ -8,16 +8,19 @@
 //! ```
 //!
 //! The first is [`collected`](crate::gas::collected). The last takes the gas to leave saturated with vapour at the
-//! temperature of the liquid. All three take the gas as ideal.
+//! temperature of the liquid. The first two take the gas as ideal, or, where that is asked for, divide by its
+//! compressibility factor Z at its own pressure: [`virial`]. Its forces with the vapour are left out.
 
 use crate::conventions::Conventions;
 use crate::gas::collected::Reading;
-use crate::gas::{barometer, ideal, level};
+use crate::gas::species::Gas;
+use crate::gas::{barometer, ideal, level, virial};
 use crate::reference::constants::MERCURY_DENSITY;
+use crate::reference::gases::SecondVirial;
 use crate::reference::water::WATER_MOLAR_MASS_2021;
 use crate::scalar::{Scalar, Symbol};
 use crate::units::{
-    Dimensioned, Length, Mass, MassDensity, MolarWeight, Moles, Pressure, Temperature, Volume,
+    Dimensioned, Length, Mass, MassDensity, MolarVolume, MolarWeight, Moles, Pressure, Temperature, Volume,
 };
 use crate::water::vapour;
 use crate::{Result, symbols};
@@ -51,16 +54,19 @@ pub enum Correction {
     CarriedVapour,
     /// The air that a weighed gas displaces.
     Buoyancy,
+    /// The difference of a named gas from an ideal one.
+    RealGas,
 }
 
 impl Correction {
     /// Every correction.
-    pub const ALL: [Correction; 5] = [
+    pub const ALL: [Correction; 6] = [
         Correction::Altitude,
         Correction::Level,
         Correction::Vapour,
         Correction::CarriedVapour,
         Correction::Buoyancy,
+        Correction::RealGas,
     ];
 
     /// Its name for programs.
@@ -72,6 +78,7 @@ impl Correction {
             Correction::Vapour => "vapour",
             Correction::CarriedVapour => "carried_vapour",
             Correction::Buoyancy => "buoyancy",
+            Correction::RealGas => "real_gas",
         }
     }
 }
@@ -85,6 +92,15 @@ pub struct Corrections {
 impl Corrections {
     /// All of them.
     pub const ALL: Corrections = Corrections { left_out: 0 };
+
+    /// All but the one that schools do not make: a gas is taken as ideal.
+    pub const USUAL: Corrections = Corrections::ALL.without(Correction::RealGas);
+
+    /// The same with one more of them.
+    #[must_use]
+    pub const fn with(self, correction: Correction) -> Self {
+        Corrections { left_out: self.left_out & !(1 << correction as u8) }
+    }
 
     /// The same without one of them.
     #[must_use]
@@ -101,7 +117,7 @@ impl Corrections {
 
 impl Default for Corrections {
     fn default() -> Self {
-        Corrections::ALL
+        Corrections::USUAL
     }
 }
 
@@ -114,6 +130,9 @@ pub struct Chain {
     pub corrections: Corrections,
     /// The constants to put in.
     pub conventions: Conventions,
+    /// The gas, where it is known: then it can be taken as it is and not as ideal. The real gas goes by the constants of
+    /// today, whatever the conventions.
+    pub gas: Option<Gas>,
 }
 
 impl Chain {
@@ -146,7 +165,45 @@ impl Chain {
                     gas
                 };
                 let dry = Pressure::new(dry.si().within(f64::MIN_POSITIVE, f64::MAX));
-                Ok(ideal::amount(dry, volume, counted, self.conventions.gas_constant))
+                Ok(self.moles(dry, volume, counted))
+            }
+        }
+    }
+
+    /// The gas that is not taken as ideal, with its second virial coefficient.
+    pub(super) fn real_gas(&self) -> Option<&'static SecondVirial> {
+        let gas = self.gas.filter(|_| self.corrections.makes(Correction::RealGas))?;
+        gas.second_virial().ok()
+    }
+
+    /// V over the molar volume of the gas, ideal or real.
+    #[inline(always)]
+    pub(super) fn moles<S: Scalar>(
+        &self,
+        pressure: Pressure<S>,
+        volume: Volume<S>,
+        temperature: Temperature<S>,
+    ) -> Moles<S> {
+        match self.real_gas() {
+            None => ideal::amount(pressure, volume, temperature, self.conventions.gas_constant),
+            Some(_) => {
+                (volume / self.molar_volume(pressure, temperature)).checkpoint(&symbols::REAL_GAS_AMOUNT)
+            }
+        }
+    }
+
+    /// Molar volume of the gas, ideal or real.
+    #[inline(always)]
+    pub(super) fn molar_volume<S: Scalar>(
+        &self,
+        pressure: Pressure<S>,
+        temperature: Temperature<S>,
+    ) -> MolarVolume<S> {
+        match self.real_gas() {
+            None => ideal::molar_volume(pressure, temperature, self.conventions.gas_constant),
+            Some(row) => {
+                let second = virial::second_virial(temperature, row);
+                virial::molar_volume(pressure, temperature, second, virial::Series::Density)
             }
         }
     }

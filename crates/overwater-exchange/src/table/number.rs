@@ -2,7 +2,7 @@
 
 use overwater::{Code, Error};
 
-use super::request::DecimalRequest;
+use crate::reduction::request::DecimalRequest;
 
 /// A number as written, with the decimal sign that is known so far.
 ///
@@ -84,6 +84,25 @@ pub(crate) fn plain(text: &[u8]) -> Option<f64> {
     Some(if negative { -value } else { value })
 }
 
+/// How many significant figures and how many decimal places a number is written with: zeros in front do not count, all
+/// others do, also those before a decimal sign that is not there.
+pub(crate) fn written(text: &[u8]) -> (u32, u32) {
+    let digits = text.split(|byte| matches!(byte, b'e' | b'E')).next().unwrap_or_default();
+    let (mut figures, mut places, mut after) = (0, 0, false);
+    for byte in digits {
+        match byte {
+            b'0' if figures == 0 => places += u32::from(after),
+            b'0'..=b'9' => {
+                figures += 1;
+                places += u32::from(after);
+            }
+            b'.' | b',' => after = true,
+            _ => {}
+        }
+    }
+    (figures, places)
+}
+
 /// Whether the comma in a text can only be a decimal sign: not one to three digits, a comma, and three digits.
 pub(crate) fn shows_comma(text: &str) -> bool {
     let text = text.trim().trim_start_matches(['-', '+']);
@@ -108,6 +127,22 @@ mod tests {
                 let digits = text.bytes().filter(u8::is_ascii_digit).count();
                 prop_assert!(digits == 0 || digits > 15, "{}", text);
             }
+        }
+    }
+
+    #[test]
+    fn figures_are_counted_as_written() {
+        for (text, figures, places) in [
+            ("45.0", 3, 1),
+            ("0.050", 2, 3),
+            ("120", 3, 0),
+            ("-0,25", 2, 2),
+            ("1.60e-3", 3, 2),
+            ("0", 0, 0),
+            ("0.0", 0, 1),
+            (" 100.05 ", 5, 2),
+        ] {
+            assert_eq!(written(text.as_bytes()), (figures, places), "{text}");
         }
     }
 
