@@ -26,6 +26,7 @@ mod slopes;
 mod student;
 pub mod timing;
 pub mod titration;
+pub mod uncertainty;
 pub mod weighing;
 
 pub use experiment::{CorrectionSize, Experiment, Outcome, Reference};
