@@ -2,12 +2,14 @@
 
 #![forbid(unsafe_code)]
 
+mod bounds;
 mod calculate;
 mod chemistry;
 mod files;
 mod plan;
 mod rate;
 mod reduce;
+mod rows;
 mod sources;
 mod table;
 
@@ -112,6 +114,18 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// What is accepted for each quantity: name, unit, least, greatest, and why.
+    Bounds {
+        /// Only rows that hold this text, in any case.
+        #[arg(default_value = "")]
+        text: String,
+        /// Print a table of comma-separated values.
+        #[arg(long, conflicts_with = "json")]
+        csv: bool,
+        /// Print JSON.
+        #[arg(long)]
+        json: bool,
+    },
     /// The molar mass of a formula with its uncertainty, and what it is made of.
     Weigh {
         /// The formula, as in CuSO4.5H2O, K4[Fe(CN)6] or SO4^2-.
@@ -186,6 +200,7 @@ fn main() -> ExitCode {
         }
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
+        Command::Bounds { text, csv, json } => bounds::run(&text, csv, json),
         Command::Weigh { formula, weights, json } => chemistry::weigh(&formula, weights.into(), json),
         Command::Balance { equation, json } => chemistry::balance_equation(&equation, json),
         Command::Calculate { formula: None, .. } => files::print(&calculate::list()),

@@ -8,6 +8,7 @@
 #![deny(missing_docs)]
 
 pub mod answer;
+pub mod bounds;
 pub mod calculation;
 pub mod chemistry;
 mod convert;

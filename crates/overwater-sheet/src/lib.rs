@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
+mod bounds;
 mod layout;
 mod page;
 mod rate;
@@ -13,6 +14,7 @@ mod timeline;
 mod typeset;
 mod working;
 
+pub use bounds::bounds;
 pub use page::{page, rate_page};
 pub use rate::rates;
 pub use reduction::{Figures, results};
