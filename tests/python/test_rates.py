@@ -6,7 +6,7 @@ import numpy
 import pytest
 from scipy.optimize import curve_fit
 
-from conftest import overwater
+from program import overwater
 
 ESTIMATES = 1e-8
 ERRORS = 1e-6

@@ -144,7 +144,7 @@ pub fn in_order<T: Copy>(
 /// let request = CalculationRequest {
 ///     format: 1,
 ///     formula: "vapour_pressure".to_owned(),
-///     inputs: (("temperature_c".to_owned(), 20.0)).into(),
+///     inputs: [("temperature_c".to_owned(), 20.0)].into(),
 /// };
 /// let answer = calculate(&request)?;
 /// assert_eq!(answer.result.name, "vapour_pressure_kpa");

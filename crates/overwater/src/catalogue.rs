@@ -246,7 +246,7 @@ pub fn all() -> Vec<Box<dyn AnyFormula>> {
 /// ```
 /// let formula = overwater::catalogue::find("vapour_pressure")?;
 /// // CRC Handbook: 2.3388 kPa at 20 degC.
-/// assert!((formula.number(&(20.0))? - 2.339).abs() < 5e-4);
+/// assert!((formula.number(&[20.0])? - 2.339).abs() < 5e-4);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 ///

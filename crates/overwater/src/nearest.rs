@@ -3,8 +3,8 @@
 /// The known name that is nearest to what was written, if any is near enough: at most a third of its letters differ.
 ///
 /// ```
-/// assert_eq!(overwater::nearest("temprature_c", ("pressure_kpa", "temperature_c")), Some("temperature_c"));
-/// assert_eq!(overwater::nearest("colour", ("pressure_kpa", "temperature_c")), None);
+/// assert_eq!(overwater::nearest("temprature_c", ["pressure_kpa", "temperature_c"]), Some("temperature_c"));
+/// assert_eq!(overwater::nearest("colour", ["pressure_kpa", "temperature_c"]), None);
 /// ```
 #[must_use]
 pub fn nearest<'a>(written: &str, known: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {

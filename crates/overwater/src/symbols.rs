@@ -180,7 +180,7 @@ symbols! {
     SECOND_VIRIAL_HANDBOOK = "second_virial_handbook", "B(hb)", r"B_\mathrm{hb}", "second virial coefficient, from the handbook", CUBIC_CENTIMETRE_PER_MOLE, Some(&sources::CRC_VIRIAL);
     COMPRESSIBILITY = "compressibility", "Z", "Z", "compressibility factor", ONE, Some(&sources::VIRIAL_SERIES);
     REAL_MOLAR_VOLUME = "real_molar_volume", "Vₘ(real)", r"V_\mathrm{m,real}", "molar volume of the real gas", CUBIC_DECIMETRE_PER_MOLE, Some(&sources::VIRIAL_SERIES);
-    REAL_GAS_AMOUNT = "amount", "n", "n", "amount", MILLIMOLE, Some(&sources::VIRIAL_SERIES);
+    REAL_GAS_AMOUNT = "real_gas_amount", "n(real)", r"n_\mathrm{real}", "amount of the gas, taken as a real one", MILLIMOLE, Some(&sources::VIRIAL_SERIES);
     WEIGHED_DENSITY = "weighed_density", "ρ(weighed)", r"\rho_\mathrm{weighed}", "density of the gas", GRAM_PER_CUBIC_DECIMETRE, Some(&sources::CONSERVATION_OF_MASS);
     GAS_DENSITY = "gas_density", "ρ(gas)", r"\rho_\mathrm{gas}", "density of the gas", GRAM_PER_CUBIC_DECIMETRE, Some(&sources::VIRIAL_SERIES);
     WATER_FRACTION = "water_fraction", "y(H₂O)", r"y_\mathrm{H_2O}", "fraction of water vapour, by amount", ONE, None;

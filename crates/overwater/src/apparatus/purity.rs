@@ -4,7 +4,7 @@
 //! air in what leaves is exp(-v/V(free)). A vessel filled between v1 and v2 holds on average
 //!
 //! ```text
-//! x = 1 - x(air) V(free)/(v2 - v1) (exp(-v1/V(free)) - exp(-v2/V(free)))
+//! x = 1 - x(air) V(free)/(v2 - v1) [exp(-v1/V(free)) - exp(-v2/V(free))]
 //! ```
 //!
 //! Gas that pushes the air before it does better, gas that slips past it does worse: the assumption is cautious for
@@ -48,8 +48,8 @@ pub fn passed_for_fraction<S: Scalar>(wanted: S, vessel: Volume<S>, free: Volume
 /// use overwater::apparatus::purity::MeanOxygenFraction;
 /// use overwater::scalar::Formula;
 /// // A well-mixed free volume of 235 cm3, 300 cm3 rejected, then 250 cm3 jars: 0.864, 0.953 (closed form).
-/// let first = MeanOxygenFraction.number((300.0, 250.0, 235.0))?;
-/// let second = MeanOxygenFraction.number((550.0, 250.0, 235.0))?;
+/// let first = MeanOxygenFraction.number([300.0, 250.0, 235.0])?;
+/// let second = MeanOxygenFraction.number([550.0, 250.0, 235.0])?;
 /// assert!((first - 0.864).abs() < 5e-4 && (second - 0.953).abs() < 5e-4);
 /// # Ok::<(), overwater::Error>(())
 /// ```

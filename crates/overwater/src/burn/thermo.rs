@@ -116,7 +116,7 @@ impl Species {
     /// ```
     /// use overwater::reference::nasa9::Species;
     /// // Methane at 298.15 K: -74.6 kJ/mol, 186.37 J/(mol K) (NASA Glenn).
-    /// let (_, enthalpy, entropy) = Species::named("CH4")?.properties(298.15)?;
+    /// let [_, enthalpy, entropy] = Species::named("CH4")?.properties(298.15)?;
     /// assert!((enthalpy + 74.600).abs() < 5e-4 && (entropy - 186.37).abs() < 5e-3);
     /// # Ok::<(), overwater::Error>(())
     /// ```

@@ -143,7 +143,7 @@ impl Formula {
     /// use overwater::chem::Formula;
     /// let text: Vec<String> = Formula::parse("K4[Fe(CN)6]")?
     ///     .composition().iter().map(|(atom, count)| format!("{atom} {count}")).collect();
-    /// assert_eq!(text, ("K 4", "Fe 1", "C 6", "N 6"));
+    /// assert_eq!(text, ["K 4", "Fe 1", "C 6", "N 6"]);
     /// # Ok::<(), overwater::Error>(())
     /// ```
     #[must_use]

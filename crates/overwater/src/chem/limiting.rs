@@ -42,7 +42,7 @@ impl Balanced {
     /// ```
     /// use overwater::chem::Reaction;
     /// let equation = Reaction::parse("Mg + HCl -> MgCl2 + H2")?.balance()?;
-    /// let outcome = equation.limiting(&(("Mg", 0.010), ("HCl", 0.015)))?;
+    /// let outcome = equation.limiting(&[("Mg", 0.010), ("HCl", 0.015)])?;
     /// assert_eq!(outcome.limiting[0].to_string(), "HCl");
     /// assert_eq!(outcome.produced[1].amount_mol, 0.0075);
     /// # Ok::<(), overwater::Error>(())

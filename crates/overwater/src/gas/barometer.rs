@@ -48,8 +48,8 @@ fn ratio<S: Scalar>(altitude: Length<S>) -> S {
 /// use overwater::scalar::Formula;
 /// // ISO 2533:1975, table: 95.4608 kPa at a geopotential height of 500 m, 89.8746 kPa at 1000 m, which are
 /// // 500.0393 m and 1000.1573 m above sea level.
-/// assert!((StationPressure.number((101.325, 500.0393))? - 95.460_8).abs() < 5e-5);
-/// assert!((StationPressure.number((101.325, 1000.1573))? - 89.874_6).abs() < 5e-5);
+/// assert!((StationPressure.number([101.325, 500.0393])? - 95.460_8).abs() < 5e-5);
+/// assert!((StationPressure.number([101.325, 1000.1573])? - 89.874_6).abs() < 5e-5);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -80,7 +80,7 @@ impl Formula<2> for StationPressure {
 /// use overwater::gas::barometer::SeaLevelPressure;
 /// use overwater::scalar::Formula;
 /// // ISO 2533:1975, table: 79.4952 kPa at a geopotential height of 2000 m, 2000.6294 m above sea level.
-/// assert!((SeaLevelPressure.number((79.4952, 2000.6294))? - 101.325).abs() < 1e-4);
+/// assert!((SeaLevelPressure.number([79.4952, 2000.6294])? - 101.325).abs() < 1e-4);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

@@ -82,7 +82,7 @@ fn only_vapour(pressure_kpa: f64, inside_minus_outside_mm: f64) -> Error {
 /// use overwater::scalar::Formula;
 /// // 0.193 dm3 over water at 23.0 degC and 762 mmHg hold 7.74e-3 mol (Purdue University general chemistry help,
 /// // gas over water, problem 3; the page itself slips to 7.69e-4).
-/// let amount = DryAmount::default().number((193.0, 23.0, 762.0 * 0.133_322_387_415, 0.0))?;
+/// let amount = DryAmount::default().number([193.0, 23.0, 762.0 * 0.133_322_387_415, 0.0])?;
 /// assert!((amount - 7.74).abs() < 0.005);
 /// # Ok::<(), overwater::Error>(())
 /// ```

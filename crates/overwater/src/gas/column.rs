@@ -101,7 +101,7 @@ impl ConventionalColumn {
 /// use overwater::gas::column::MercuryDensity;
 /// use overwater::scalar::Formula;
 /// // Cook (NPL, 1961): 13545.854 kg/m3 at 20 degC.
-/// assert!((MercuryDensity.number((20.0))? - 13_545.854).abs() < 1e-9);
+/// assert!((MercuryDensity.number([20.0])? - 13_545.854).abs() < 1e-9);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -132,7 +132,7 @@ impl Formula<1> for MercuryDensity {
 /// use overwater::gas::column::ColumnPressure;
 /// use overwater::scalar::Formula;
 /// // By definition 760 mm of 13.5951 g/cm3 under standard gravity are 101.325 kPa, to 1.5 parts in ten million.
-/// let pressure = ColumnPressure.number((760.0, 13.5951, 9.806_65))?;
+/// let pressure = ColumnPressure.number([760.0, 13.5951, 9.806_65])?;
 /// assert!((pressure - 101.325_014_4).abs() < 1e-6);
 /// # Ok::<(), overwater::Error>(())
 /// ```
@@ -168,7 +168,7 @@ impl Formula<3> for ColumnPressure {
 /// use overwater::gas::column::ColumnHeight;
 /// use overwater::scalar::Formula;
 /// // One centimetre of water of 1 g/cm3 is 98.0665 Pa under standard gravity.
-/// assert!((ColumnHeight.number((0.098_066_5, 1.0, 9.806_65))? - 10.0).abs() < 1e-12);
+/// assert!((ColumnHeight.number([0.098_066_5, 1.0, 9.806_65])? - 10.0).abs() < 1e-12);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -200,7 +200,7 @@ impl Formula<3> for ColumnHeight {
 /// use overwater::gas::column::{ColumnPressureAt, Liquid};
 /// use overwater::scalar::Formula;
 /// // By hand: 0.1 m x 998.2067 kg/m3 x 9.80665 m/s2 = 978.906 Pa of water at 20 degC.
-/// let pressure = ColumnPressureAt { liquid: Liquid::Water }.number((100.0, 20.0, 9.806_65))?;
+/// let pressure = ColumnPressureAt { liquid: Liquid::Water }.number([100.0, 20.0, 9.806_65])?;
 /// assert!((pressure - 0.978_906).abs() < 1e-6);
 /// # Ok::<(), overwater::Error>(())
 /// ```
@@ -243,7 +243,7 @@ impl Formula<3> for ColumnPressureAt {
 /// use overwater::gas::column::{ConventionalColumn, ConventionalColumnPressure};
 /// use overwater::scalar::Formula;
 /// // ISO 80000-4: 1 mmHg is 133.322387415 Pa, 1 mmH2O 9.80665 Pa; 760 torr are 101.325 kPa.
-/// let pressure = |column| ConventionalColumnPressure { column }.number((760.0));
+/// let pressure = |column| ConventionalColumnPressure { column }.number([760.0]);
 /// assert!((pressure(ConventionalColumn::Mercury)? - 101.325_014_435_4).abs() < 1e-10);
 /// assert!((pressure(ConventionalColumn::Water)? - 7.453_054).abs() < 1e-12);
 /// assert!((pressure(ConventionalColumn::Torr)? - 101.325).abs() < 1e-12);

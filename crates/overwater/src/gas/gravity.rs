@@ -55,8 +55,8 @@ pub fn gravity_1980<S: Scalar>(latitude: S) -> Acceleration<S> {
 /// use overwater::gas::gravity::Gravity;
 /// use overwater::scalar::Formula;
 /// // World Geodetic System 1984: 9.7803253359 m/s2 at the equator, 9.8321849378 m/s2 at the poles.
-/// assert!((Gravity.number((0.0, 0.0))? - 9.780_325_335_9).abs() < 1e-10);
-/// assert!((Gravity.number((90.0, 0.0))? - 9.832_184_937_8).abs() < 1e-10);
+/// assert!((Gravity.number([0.0, 0.0])? - 9.780_325_335_9).abs() < 1e-10);
+/// assert!((Gravity.number([90.0, 0.0])? - 9.832_184_937_8).abs() < 1e-10);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -86,7 +86,7 @@ impl Formula<2> for Gravity {
 /// use overwater::gas::gravity::Gravity1980;
 /// use overwater::scalar::Formula;
 /// // International Gravity Formula 1980: 9.780327 (1 + 0.0053024/2 - 0.0000058) = 9.806200 m/s2 at 45 degrees.
-/// assert!((Gravity1980.number((45.0))? - 9.806_200).abs() < 5e-7);
+/// assert!((Gravity1980.number([45.0])? - 9.806_200).abs() < 5e-7);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

@@ -50,8 +50,8 @@ pub fn molar_volume<S: Scalar>(
 /// use overwater::gas::ideal::IdealMolarVolume;
 /// use overwater::scalar::Formula;
 /// // CODATA 2018/2022: 22.413 969 54 dm3/mol at 0 degC and 101.325 kPa, 22.710 954 64 at 100 kPa.
-/// assert!((IdealMolarVolume.number((0.0, 101.325))? - 22.413_969_54).abs() < 1e-8);
-/// assert!((IdealMolarVolume.number((0.0, 100.0))? - 22.710_954_64).abs() < 1e-8);
+/// assert!((IdealMolarVolume.number([0.0, 101.325])? - 22.413_969_54).abs() < 1e-8);
+/// assert!((IdealMolarVolume.number([0.0, 100.0])? - 22.710_954_64).abs() < 1e-8);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

@@ -58,7 +58,7 @@ fn ratio<S: Scalar>(altitude: Length<S>, temperature: Temperature<S>, vapour: Pr
 /// use overwater::gas::low_level::LowLevelStationPressure;
 /// use overwater::scalar::Formula;
 /// // By hand: 10^(-0.0148275 x 300/(288.15 + 0.975 + 10 x 0.12)) = 0.965 335 7.
-/// let station = LowLevelStationPressure.number((100.0, 300.0, 15.0, 1.0))?;
+/// let station = LowLevelStationPressure.number([100.0, 300.0, 15.0, 1.0])?;
 /// assert!((station - 96.533_57).abs() < 5e-6);
 /// # Ok::<(), overwater::Error>(())
 /// ```
@@ -97,7 +97,7 @@ impl Formula<4> for LowLevelStationPressure {
 /// ```
 /// use overwater::gas::low_level::LowLevelSeaLevelPressure;
 /// use overwater::scalar::Formula;
-/// let sea_level = LowLevelSeaLevelPressure.number((96.533_57, 300.0, 15.0, 1.0))?;
+/// let sea_level = LowLevelSeaLevelPressure.number([96.533_57, 300.0, 15.0, 1.0])?;
 /// assert!((sea_level - 100.0).abs() < 1e-5);
 /// # Ok::<(), overwater::Error>(())
 /// ```

@@ -60,7 +60,7 @@ pub fn barometer_pressure<S: Scalar>(
 /// use overwater::gas::mercury_barometer::MercuryBarometer;
 /// use overwater::scalar::Formula;
 /// // 760 mm read at 20 degC on brass are 757.53 mm at 0 degC (handbook correction -2.47 mm, from memory).
-/// let pressure = MercuryBarometer::default().number((760.0, 20.0, 9.806_65))?;
+/// let pressure = MercuryBarometer::default().number([760.0, 20.0, 9.806_65])?;
 /// assert!((pressure / 0.133_322_387_415 - 757.53).abs() < 0.005);
 /// # Ok::<(), overwater::Error>(())
 /// ```

@@ -202,7 +202,7 @@ macro_rules! of_a_gas {
 /// use overwater::gas::species::Gas;
 /// use overwater::scalar::Formula;
 /// // Oxygen at 25 degC: 1.3e-5 mol/(m3 Pa) in Sander's compilation, which gives two figures.
-/// let oxygen = HenryConstant::of(Gas::Oxygen)?.number((25.0))?;
+/// let oxygen = HenryConstant::of(Gas::Oxygen)?.number([25.0])?;
 /// assert!((oxygen / 1.3e-5 - 1.0).abs() < 0.04);
 /// # Ok::<(), overwater::Error>(())
 /// ```
@@ -236,7 +236,7 @@ impl Formula<1> for HenryConstant {
 /// use overwater::gas::species::Gas;
 /// use overwater::scalar::Formula;
 /// // Carbon dioxide: 0.00033 mol/(m3 Pa) x R x 298.15 K = 0.82 volumes at 25 degC.
-/// let volumes = OstwaldCoefficient::of(Gas::CarbonDioxide)?.number((25.0))?;
+/// let volumes = OstwaldCoefficient::of(Gas::CarbonDioxide)?.number([25.0])?;
 /// assert!((volumes - 0.82).abs() < 0.015);
 /// # Ok::<(), overwater::Error>(())
 /// ```
@@ -295,7 +295,7 @@ impl Formula<1> for BunsenCoefficient {
 /// use overwater::gas::species::Gas;
 /// use overwater::scalar::Formula;
 /// // 250 cm3 of water at 20 degC under 99 kPa of oxygen: 1.36e-5 x 99000 x 250e-6 mol = 0.34 mmol.
-/// let lost = DissolvedAmount::of(Gas::Oxygen)?.number((20.0, 99.0, 250.0))?;
+/// let lost = DissolvedAmount::of(Gas::Oxygen)?.number([20.0, 99.0, 250.0])?;
 /// assert!((lost - 0.34).abs() < 0.005);
 /// # Ok::<(), overwater::Error>(())
 /// ```
@@ -358,7 +358,7 @@ pub fn oxygen_saturation<S: Scalar>(
 /// use overwater::gas::solubility::OxygenSaturation;
 /// use overwater::scalar::Formula;
 /// // Standard Methods 4500-O: 9.092 mg/dm3 at 20 degC and 101.325 kPa in fresh water.
-/// assert!((OxygenSaturation.number((20.0, 101.325, 0.0))? - 9.092).abs() < 0.001);
+/// assert!((OxygenSaturation.number([20.0, 101.325, 0.0])? - 9.092).abs() < 0.001);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -396,8 +396,8 @@ impl Formula<3> for OxygenSaturation {
 /// use overwater::gas::species::Gas;
 /// use overwater::scalar::Formula;
 /// // Oxygen in 1 mol/dm3 NaCl: h = 0.1171 + 0.0334 + 2 x 0 = 0.1505 dm3/mol.
-/// let factor = SaltingOutFactor::of(Gas::Oxygen, &(("Na+", 1), ("Cl-", 1)))?;
-/// assert!((factor.number((1.0))?.log10() - 0.1505).abs() < 1e-12);
+/// let factor = SaltingOutFactor::of(Gas::Oxygen, &[("Na+", 1), ("Cl-", 1)])?;
+/// assert!((factor.number([1.0])?.log10() - 0.1505).abs() < 1e-12);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy)]

@@ -180,7 +180,7 @@ pub(crate) fn temperature_bound(gas: Gas) -> &'static Bound {
 /// use overwater::scalar::Formula;
 /// // Reference equation of Span and Wagner for CO2 at 0 degC: -150.3 cm3/mol (CoolProp 8.0.0).
 /// let carbon_dioxide = SecondVirialCoefficient::of(Gas::CarbonDioxide)?;
-/// assert!((carbon_dioxide.number((0.0))? + 150.3).abs() < 0.05);
+/// assert!((carbon_dioxide.number([0.0])? + 150.3).abs() < 0.05);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy)]
@@ -225,9 +225,9 @@ impl Formula<1> for SecondVirialCoefficient {
 /// use overwater::scalar::Formula;
 /// // At 25 degC and 101.325 kPa Z - 1 is about -0.5 % for CO2 and +0.06 % for H2.
 /// let carbon_dioxide = Compressibility::of(Gas::CarbonDioxide, Series::Density)?;
-/// assert!((carbon_dioxide.number((25.0, 101.325))? - 0.9949).abs() < 5e-5);
+/// assert!((carbon_dioxide.number([25.0, 101.325])? - 0.9949).abs() < 5e-5);
 /// let hydrogen = Compressibility::of(Gas::Hydrogen, Series::Density)?;
-/// assert!((hydrogen.number((25.0, 101.325))? - 1.0006).abs() < 5e-5);
+/// assert!((hydrogen.number([25.0, 101.325])? - 1.0006).abs() < 5e-5);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy)]
@@ -273,7 +273,7 @@ impl Formula<2> for Compressibility {
 /// use overwater::scalar::Formula;
 /// // Oxygen at 0 degC and 101.325 kPa: 22.392 dm3/mol, against 22.414 for the ideal gas.
 /// let oxygen = RealMolarVolume::of(Gas::Oxygen, Series::Density)?;
-/// assert!((oxygen.number((0.0, 101.325))? - 22.392).abs() < 5e-4);
+/// assert!((oxygen.number([0.0, 101.325])? - 22.392).abs() < 5e-4);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy)]
@@ -319,7 +319,7 @@ impl Formula<2> for RealMolarVolume {
 /// use overwater::scalar::Formula;
 /// // 31.998 g/mol over 22.392 dm3/mol: 1.429 g/dm3.
 /// let oxygen = RealDensity::of(Gas::Oxygen, Series::Density)?;
-/// assert!((oxygen.number((0.0, 101.325))? - 1.429).abs() < 5e-4);
+/// assert!((oxygen.number([0.0, 101.325])? - 1.429).abs() < 5e-4);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy)]
@@ -436,7 +436,7 @@ const SUPERSATURATION: f64 = 0.02;
 /// use overwater::scalar::Formula;
 /// // Air with 2 % of vapour at 20 degC and 101.325 kPa: 24.0447 dm3/mol by the humid-air model in CoolProp 8.0.0.
 /// let air = MoistMolarVolume::of(Gas::Air)?;
-/// assert!((air.number((20.0, 101.325, 0.02))? - 24.044_7).abs() < 2e-4);
+/// assert!((air.number([20.0, 101.325, 0.02])? - 24.044_7).abs() < 2e-4);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy)]

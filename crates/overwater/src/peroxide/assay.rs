@@ -22,7 +22,7 @@ pub const PEROXIDE_PER_PERMANGANATE: f64 = 2.5;
 /// use overwater::scalar::Formula;
 /// // 10.0 cm3 made up to 250 cm3, 25.0 cm3 of it takes 28.40 cm3 of 0.0200 mol/dm3: 1.42 mol/dm3
 /// // (arithmetic: 2.5 x 0.0200 x 28.40/25.0 x 25).
-/// let c = AssayedConcentration.number((28.40, 0.0200, 10.0, 250.0, 25.0))?;
+/// let c = AssayedConcentration.number([28.40, 0.0200, 10.0, 250.0, 25.0])?;
 /// assert!((c - 1.42).abs() < 1e-12);
 /// # Ok::<(), overwater::Error>(())
 /// ```

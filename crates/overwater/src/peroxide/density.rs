@@ -150,7 +150,7 @@ fn enter<S: Scalar>(temperature: S) -> Temperature<S> {
 /// use overwater::peroxide::density::PeroxideDensity;
 /// use overwater::scalar::Formula;
 /// // International Critical Tables, 18 degC: 1.1122 g/cm3 for 30 % (from memory); the equation is 0.0015 above.
-/// assert!((PeroxideDensity.number((30.0, 18.0))? - 1.113_7).abs() < 5e-5);
+/// assert!((PeroxideDensity.number([30.0, 18.0])? - 1.113_7).abs() < 5e-5);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -184,7 +184,7 @@ impl Formula<2> for PeroxideDensity {
 /// use overwater::peroxide::density::ConcentrationFromMass;
 /// use overwater::scalar::Formula;
 /// // 30.007 % w/w at 20 degC is 110 vol, 9.815 mol/dm3.
-/// assert!((ConcentrationFromMass.number((30.007, 20.0))? - 9.815_3).abs() < 5e-4);
+/// assert!((ConcentrationFromMass.number([30.007, 20.0])? - 9.815_3).abs() < 5e-4);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

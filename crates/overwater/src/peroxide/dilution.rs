@@ -23,7 +23,7 @@ pub fn stock_volume<S: Scalar>(
 /// use overwater::scalar::Formula;
 /// // 500 cm3 of 20 vol from a stock assayed at 96 vol: 104 cm3 (arithmetic: 20 x 500/96).
 /// let concentration = |volumes: f64| 2.0 * volumes / 22.414;
-/// let stock = StockVolume.number((concentration(96.0), concentration(20.0), 500.0))?;
+/// let stock = StockVolume.number([concentration(96.0), concentration(20.0), 500.0])?;
 /// assert!((stock - 104.17).abs() < 0.005);
 /// # Ok::<(), overwater::Error>(())
 /// ```

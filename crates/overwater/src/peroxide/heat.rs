@@ -36,7 +36,7 @@ pub fn adiabatic_rise<S: Scalar>(
 /// use overwater::peroxide::heat::AdiabaticRise;
 /// use overwater::scalar::Formula;
 /// // 20 vol by itself: 1.785 mol/dm3 x 94.66 kJ/mol over 4.17 J/(cm3 K), about 40 K.
-/// assert!((AdiabaticRise.number((1.7846, 50.0, 0.0))? - 40.5).abs() < 0.05);
+/// assert!((AdiabaticRise.number([1.7846, 50.0, 0.0])? - 40.5).abs() < 0.05);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

@@ -170,8 +170,8 @@ pub fn solution_volume<S: Scalar>(oxygen: Moles<S>, concentration: Concentration
 /// use overwater::peroxide::strength::ConcentrationFromVolumes;
 /// use overwater::scalar::Formula;
 /// // 20 vol at 0 degC and 1 atm: 40/22.414 = 1.785 mol/dm3; with 24.0 dm3/mol 1.667.
-/// assert!((ConcentrationFromVolumes.number((20.0, 22.414))? - 1.784_60).abs() < 5e-6);
-/// assert!((ConcentrationFromVolumes.number((20.0, 24.0))? - 1.666_67).abs() < 5e-6);
+/// assert!((ConcentrationFromVolumes.number([20.0, 22.414])? - 1.784_60).abs() < 5e-6);
+/// assert!((ConcentrationFromVolumes.number([20.0, 24.0])? - 1.666_67).abs() < 5e-6);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

@@ -34,7 +34,7 @@ pub fn from_slope<S: Scalar>(slope: Temperature<S>, gas: &'static Constant) -> M
 /// use overwater::reference::constants::MOLAR_GAS_2019;
 /// use overwater::units::{Dimensioned, Temperature};
 /// // OpenStax, Chemistry 2e, section 12.5: 1.66 at 650 K and 7.39 at 700 K make 1.1e2 kJ/mol.
-/// let (low, high) = (650.0, 700.0).map(Temperature::new);
+/// let [low, high] = [650.0, 700.0].map(Temperature::new);
 /// let energy = from_two_points(1.66_f64, low, 7.39, high, &MOLAR_GAS_2019);
 /// assert_eq!(format!("{:.1e}", energy.si() / 1e3), "1.1e2");
 /// ```
@@ -144,8 +144,8 @@ pub fn straightened(series: &Series<'_>) -> Result<(Vec<f64>, Vec<f64>)> {
 /// // OpenStax, Chemistry 2e, section 12.5, decomposition of HI. The book takes two rounded points of its graph and gives
 /// // 180 kJ/mol; least squares through all five gives 185.
 /// let names = Names { x: "temperature_k", y: "rate_constant_l_per_mol_s" };
-/// let temperature = (555.0, 575.0, 645.0, 700.0, 781.0);
-/// let constant = (3.52e-7, 1.22e-6, 8.59e-5, 1.16e-3, 3.95e-2);
+/// let temperature = [555.0, 575.0, 645.0, 700.0, 781.0];
+/// let constant = [3.52e-7, 1.22e-6, 8.59e-5, 1.16e-3, 3.95e-2];
 /// let series = Series::new(names, &temperature, &constant, &Demands::rows(2))?;
 /// let found = arrhenius(&series, &MOLAR_GAS_2019, WorstLines::Scatter)?;
 /// assert_eq!(format!("{:.0}", found.activation_energy_kj_per_mol), "185");

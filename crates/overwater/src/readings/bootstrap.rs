@@ -95,11 +95,11 @@ const NEAR_ENOUGH: f64 = 1e-5;
 /// use overwater::readings::line::StraightLine;
 /// use overwater::readings::model::{Parameter, fit};
 /// use overwater::readings::series::{Demands, Names, Series};
-/// let x = (1.0, 2.0, 3.0, 4.0, 5.0, 6.0);
+/// let x = [1.0, 2.0, 3.0, 4.0, 5.0, 6.0];
 /// let names = Names { x: "x", y: "y" };
-/// let series = Series::new(names, &x, &(2.1, 3.9, 6.2, 7.8, 10.1, 11.9), &Demands::rows(2))?;
-/// let line = fit(&StraightLine, &series, (Parameter::Free(0.0), Parameter::Free(1.0)))?;
-/// let (_, slope) = bootstrap(&StraightLine, &series, &line, &Plan::default())?.intervals;
+/// let series = Series::new(names, &x, &[2.1, 3.9, 6.2, 7.8, 10.1, 11.9], &Demands::rows(2))?;
+/// let line = fit(&StraightLine, &series, [Parameter::Free(0.0), Parameter::Free(1.0)])?;
+/// let [_, slope] = bootstrap(&StraightLine, &series, &line, &Plan::default())?.intervals;
 /// assert!(slope.lower < line.parameters[1] && line.parameters[1] < slope.upper);
 /// # Ok::<(), overwater::Error>(())
 /// ```

@@ -102,8 +102,8 @@ impl Growth {
 /// // NIST Statistical Reference Datasets, nonlinear regression, BoxBOD: certified b1 = 2.1380940889E+02 with standard
 /// // deviation 1.2354515176E+01, b2 = 5.4723748542E-01 with 1.0455993237E-01.
 /// let names = Names { x: "time_d", y: "oxygen_mg_per_l" };
-/// let time = (1.0, 2.0, 3.0, 5.0, 7.0, 10.0);
-/// let series = Series::new(names, &time, &(109.0, 149.0, 149.0, 191.0, 213.0, 224.0), &Demands::rows(3))?;
+/// let time = [1.0, 2.0, 3.0, 5.0, 7.0, 10.0];
+/// let series = Series::new(names, &time, &[109.0, 149.0, 149.0, 191.0, 213.0, 224.0], &Demands::rows(3))?;
 /// let growth = first_order(&series, Known::Fitted, Known::Value(0.0))?;
 /// assert!((growth.final_value() / 2.1380940889e2 - 1.0).abs() < 1e-10);
 /// assert!((growth.rate_constant() / 5.4723748542e-1 - 1.0).abs() < 1e-10);

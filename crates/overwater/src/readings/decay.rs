@@ -78,8 +78,8 @@ impl Decay {
 /// use overwater::readings::series::{Demands, Names, Series};
 /// // OpenStax, Chemistry 2e, section 12.4: peroxide at 40 degC, read every 6 hours; k = 0.116 per hour.
 /// let names = Names { x: "time_h", y: "concentration_mol_per_dm3" };
-/// let hours = (0.0, 6.0, 12.0, 18.0, 24.0);
-/// let series = Series::new(names, &hours, &(1.0, 0.5, 0.25, 0.125, 0.0625), &Demands::rows(3))?;
+/// let hours = [0.0, 6.0, 12.0, 18.0, 24.0];
+/// let series = Series::new(names, &hours, &[1.0, 0.5, 0.25, 0.125, 0.0625], &Demands::rows(3))?;
 /// let decay = exponential(&series, Known::Value(0.0))?;
 /// assert_eq!(format!("{:.3}", decay.rate_constant()), "0.116");
 /// # Ok::<(), overwater::Error>(())

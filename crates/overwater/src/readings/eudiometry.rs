@@ -34,9 +34,9 @@ pub struct Volumes<S> {
 /// use overwater::readings::eudiometry::{Volumes, composition};
 /// use overwater::units::Volume;
 /// // 10 cm3 of propane with 70 cm3 of oxygen: 50 are used, 30 of CO2 are made, 20 are left.
-/// let (sample, mixed, burnt, washed) = (10.0, 80.0, 50.0, 20.0).map(Volume::new);
+/// let [sample, mixed, burnt, washed] = [10.0, 80.0, 50.0, 20.0].map(Volume::new);
 /// let volumes = Volumes { sample, mixed, burnt, washed };
-/// assert_eq!(composition(&volumes, WaterAfterBurning::Liquid), (3.0, 8.0, 20.0));
+/// assert_eq!(composition(&volumes, WaterAfterBurning::Liquid), [3.0, 8.0, 20.0]);
 /// ```
 #[inline(always)]
 pub fn composition<S: Scalar>(volumes: &Volumes<S>, water: WaterAfterBurning) -> [S; 3] {

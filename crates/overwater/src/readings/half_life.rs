@@ -57,11 +57,11 @@ pub const MOST: usize = 10;
 /// use overwater::readings::series::{Demands, Names, Series};
 /// // OpenStax, Chemistry 2e, section 12.4: peroxide at 40 degC halves every 6 hours.
 /// let names = Names { x: "time_h", y: "concentration_mol_per_dm3" };
-/// let hours = (0.0, 6.0, 12.0, 18.0, 24.0);
-/// let series = Series::new(names, &hours, &(1.0, 0.5, 0.25, 0.125, 0.0625), &Demands::rows(3))?;
+/// let hours = [0.0, 6.0, 12.0, 18.0, 24.0];
+/// let series = Series::new(names, &hours, &[1.0, 0.5, 0.25, 0.125, 0.0625], &Demands::rows(3))?;
 /// let read = half_lives(&series, Between::Straight, CONSTANT_WITHIN)?;
 /// assert_eq!((read.half_lives.len(), read.mean, read.constant), (4, 6.0, Some(true)));
-/// assert_eq!(read.orders, (1.0, 1.0, 1.0));
+/// assert_eq!(read.orders, [1.0, 1.0, 1.0]);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 ///

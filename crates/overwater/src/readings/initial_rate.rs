@@ -102,7 +102,7 @@ pub struct InitialRate<C = Growth> {
 /// use overwater::readings::series::{Demands, Series, VOLUME_AGAINST_TIME};
 /// // V = 60 cm3 (1 - exp(-t/50 s)): 1.2 cm3/s at the start. The first two readings reach 33 % and give 0.82 of it, by
 /// // X/(-ln(1 - X)).
-/// let time = (0.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 240.0);
+/// let time = [0.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 240.0];
 /// let volume = time.map(|t: f64| 60.0 * (1.0 - (-t / 50.0).exp()));
 /// let series = Series::new(VOLUME_AGAINST_TIME, &time, &volume, &Demands::collected(4, 0.5))?;
 /// let rates = initial_rate(&series, Known::Fitted)?;
@@ -134,7 +134,7 @@ pub fn initial_rate_from(series: &Series<'_>, final_value: Known, start: Known) 
 /// use overwater::readings::initial_rate::initial_rate_of_fall;
 /// use overwater::readings::series::{CONCENTRATION_AGAINST_TIME, Demands, Series};
 /// // c = 0.4 mol/dm3 exp(-t/50 s): 8e-3 mol/(dm3 s) at the start.
-/// let time = (0.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 240.0);
+/// let time = [0.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 240.0];
 /// let concentration = time.map(|t: f64| 0.4 * (-t / 50.0).exp());
 /// let series = Series::new(CONCENTRATION_AGAINST_TIME, &time, &concentration, &Demands::rows(4))?;
 /// let rates = initial_rate_of_fall(&series, Known::Value(0.0))?;

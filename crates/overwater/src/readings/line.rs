@@ -155,7 +155,7 @@ pub struct Lines {
 /// // NIST Statistical Reference Datasets, linear regression, NoInt2: certified slope 0.727272727272727, standard
 /// // deviation of it 0.420827318078432E-01, R² 0.993348115299335.
 /// let names = Names { x: "x", y: "y" };
-/// let series = Series::new(names, &(4.0, 5.0, 6.0), &(3.0, 4.0, 4.0), &Demands::rows(3))?;
+/// let series = Series::new(names, &[4.0, 5.0, 6.0], &[3.0, 4.0, 4.0], &Demands::rows(3))?;
 /// let line = lines(&series)?.through_origin;
 /// assert!((line.slope - 0.727_272_727_272_727).abs() < 1e-15);
 /// assert!((line.slope_error - 0.042_082_731_807_843_2).abs() < 1e-15);

@@ -64,7 +64,7 @@ impl Saturation {
 /// use overwater::readings::series::{Demands, Names, Series};
 /// // By hand: v_max 8, K_m 3.
 /// let names = Names { x: "concentration_mmol_per_dm3", y: "rate_cm3_per_min" };
-/// let series = Series::new(names, &(1.0, 3.0, 5.0, 9.0), &(2.0, 4.0, 5.0, 6.0), &Demands::rows(3))?;
+/// let series = Series::new(names, &[1.0, 3.0, 5.0, 9.0], &[2.0, 4.0, 5.0, 6.0], &Demands::rows(3))?;
 /// let found = saturation(&series)?;
 /// assert!((found.greatest_rate() - 8.0).abs() < 1e-12);
 /// assert!((found.half_rate_concentration() - 3.0).abs() < 1e-12);

@@ -18,14 +18,14 @@ use crate::{Code, Error, Result};
 /// /// y = a/x.
 /// struct Hyperbola;
 /// impl Model<1> for Hyperbola {
-///     const NAMES: (&'static str; 1) = ("a");
-///     fn value<S: Scalar>(&self, x: S, [a]: (S; 1)) -> S {
+///     const NAMES: [&'static str; 1] = ["a"];
+///     fn value<S: Scalar>(&self, x: S, [a]: [S; 1]) -> S {
 ///         a / x
 ///     }
 /// }
 /// let names = Names { x: "volume_cm3", y: "pressure_kpa" };
-/// let series = Series::new(names, &(10.0, 20.0, 40.0), &(200.0, 100.0, 50.0), &Demands::rows(2))?;
-/// let fitted = fit(&Hyperbola, &series, (Parameter::Free(1.0)))?;
+/// let series = Series::new(names, &[10.0, 20.0, 40.0], &[200.0, 100.0, 50.0], &Demands::rows(2))?;
+/// let fitted = fit(&Hyperbola, &series, [Parameter::Free(1.0)])?;
 /// assert!((fitted.parameters[0] - 2000.0).abs() < 1e-9);
 /// # Ok::<(), overwater::Error>(())
 /// ```

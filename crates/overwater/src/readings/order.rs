@@ -27,7 +27,7 @@ pub struct OrderFromRates {
 /// use overwater::readings::series::{Demands, Names, Series};
 /// // By hand: twice the concentration, four times the rate.
 /// let names = Names { x: "concentration_mol_per_dm3", y: "rate_mol_per_dm3_s" };
-/// let series = Series::new(names, &(0.1, 0.2, 0.4), &(0.003, 0.012, 0.048), &Demands::rows(2))?;
+/// let series = Series::new(names, &[0.1, 0.2, 0.4], &[0.003, 0.012, 0.048], &Demands::rows(2))?;
 /// let order = from_rates(&series)?;
 /// assert!((order.order - 2.0).abs() < 1e-12 && (order.rate_constant - 0.3).abs() < 1e-12);
 /// # Ok::<(), overwater::Error>(())

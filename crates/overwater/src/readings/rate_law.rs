@@ -38,8 +38,8 @@ pub fn time_to<S: Scalar>(conversion: S, rate_constant: S) -> S {
 /// ```
 /// use overwater::readings::rate_law::average_over_initial;
 /// // By arithmetic: 0.95, 0.90 and 0.72 at 10, 20 and 50 % conversion.
-/// let shares = (0.1, 0.2, 0.5).map(|conversion| format!("{:.2}", average_over_initial(conversion)));
-/// assert_eq!(shares, ("0.95", "0.90", "0.72"));
+/// let shares = [0.1, 0.2, 0.5].map(|conversion| format!("{:.2}", average_over_initial(conversion)));
+/// assert_eq!(shares, ["0.95", "0.90", "0.72"]);
 /// ```
 #[inline(always)]
 pub fn average_over_initial<S: Scalar>(conversion: S) -> S {

@@ -243,8 +243,8 @@ impl<'a> Series<'a> {
     /// use overwater::readings::series::{Demands, Series, VOLUME_AGAINST_TIME};
     /// let refused = Series::new(
     ///     VOLUME_AGAINST_TIME,
-    ///     &(0.0, 10.0, 20.0, 20.0),
-    ///     &(0.0, 12.0, 19.0, 23.0),
+    ///     &[0.0, 10.0, 20.0, 20.0],
+    ///     &[0.0, 12.0, 19.0, 23.0],
     ///     &Demands::collected(3, 0.5),
     /// );
     /// assert_eq!(refused.unwrap_err().parameter, "rows[3].time_s");

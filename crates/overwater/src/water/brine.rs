@@ -86,7 +86,7 @@ static CRC_STATED: PropertyUncertainty =
 /// use overwater::scalar::Formula;
 /// use overwater::water::brine::SaturatedBrineHumidity;
 /// // CRC Handbook, section 15: 69.20 exp(25/T) is 75.25 % at 25 degC.
-/// assert!((SaturatedBrineHumidity::default().number((25.0))? - 75.25).abs() < 0.005);
+/// assert!((SaturatedBrineHumidity::default().number([25.0])? - 75.25).abs() < 0.005);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -124,7 +124,7 @@ impl Formula<1> for SaturatedBrineHumidity {
 /// use overwater::scalar::Formula;
 /// use overwater::water::brine::SaturatedBrineVapourPressure;
 /// // 75.36 % (CRC Handbook, section 15) of 2.3392 kPa (IAPWS) at 20 degC.
-/// assert!((SaturatedBrineVapourPressure::default().number((20.0))? - 0.7536 * 2.3392).abs() < 2e-4);
+/// assert!((SaturatedBrineVapourPressure::default().number([20.0])? - 0.7536 * 2.3392).abs() < 2e-4);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -174,7 +174,7 @@ pub fn dilute_pressure<S: Scalar>(temperature: Temperature<S>, molality: S, ions
 /// use overwater::scalar::Formula;
 /// use overwater::water::brine::DiluteBrineVapourPressure;
 /// // 1 mol/kg of sodium chloride, by hand: 3.1698 kPa/(1 + 2 x 1 x 0.018015) = 3.0596 kPa.
-/// assert!((DiluteBrineVapourPressure.number((25.0, 1.0, 2.0))? - 3.0596).abs() < 5e-5);
+/// assert!((DiluteBrineVapourPressure.number([25.0, 1.0, 2.0])? - 3.0596).abs() < 5e-5);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -213,7 +213,7 @@ pub fn saturated_density<S: Scalar>(temperature: Temperature<S>) -> MassDensity<
 /// ```
 /// use overwater::scalar::Formula;
 /// use overwater::water::brine::SaturatedBrineDensity;
-/// assert!((SaturatedBrineDensity.number((20.0))? - 1.199_96).abs() < 1e-12);
+/// assert!((SaturatedBrineDensity.number([20.0])? - 1.199_96).abs() < 1e-12);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

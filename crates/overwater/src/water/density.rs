@@ -53,7 +53,7 @@ static IAPWS_STATED: PropertyUncertainty =
 /// use overwater::scalar::Formula;
 /// use overwater::water::density::WaterDensity;
 /// // IAPWS-95 gives 0.9970476 g/cm3 at 25 degC and 101.325 kPa.
-/// assert!((WaterDensity.number((25.0))? - 0.997_047_6).abs() < 1e-6);
+/// assert!((WaterDensity.number([25.0])? - 0.997_047_6).abs() < 1e-6);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -136,8 +136,8 @@ impl DensitySource {
 /// use overwater::water::density::{DensitySource, WaterDensityFrom};
 /// // Tanaka et al. 2001: 998.2067 kg/m3 at 20 degC.
 /// let tanaka = WaterDensityFrom { source: DensitySource::Tanaka2001 };
-/// assert!((tanaka.number((20.0))? - 0.998_206_7).abs() < 5e-8);
-/// assert!(tanaka.number((40.1)).is_err());
+/// assert!((tanaka.number([20.0])? - 0.998_206_7).abs() < 5e-8);
+/// assert!(tanaka.number([40.1]).is_err());
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]

@@ -119,7 +119,7 @@ fn boils(temperature: f64, pressure: f64) -> Error {
 /// use overwater::scalar::Formula;
 /// use overwater::water::enhancement::EnhancementFactor;
 /// // 1.0040 at 20 degC and 101.325 kPa, as by CIPM-2007.
-/// assert!((EnhancementFactor::default().number((20.0, 101.325))? - 1.003_99).abs() < 5e-6);
+/// assert!((EnhancementFactor::default().number([20.0, 101.325])? - 1.003_99).abs() < 5e-6);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -159,7 +159,7 @@ impl Formula<2> for EnhancementFactor {
 /// use overwater::scalar::Formula;
 /// use overwater::water::enhancement::VapourPressureInAir;
 /// // 2.3392 kPa over water alone at 20 degC (IAPWS), 0.40 % more in air at 101.325 kPa.
-/// let moist = VapourPressureInAir::default().number((20.0, 101.325))?;
+/// let moist = VapourPressureInAir::default().number([20.0, 101.325])?;
 /// assert!((moist / 2.3392 - 1.0040).abs() < 5e-5);
 /// # Ok::<(), overwater::Error>(())
 /// ```

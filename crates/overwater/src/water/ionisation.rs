@@ -4,7 +4,7 @@
 //!
 //! ```text
 //! Z   = ρ exp(α0 + α1/T + α2 ρ^(2/3)/T²)                                     ρ in g/cm3, T in K
-//! pKw = -2n (log10(1 + Z) - Z/(1 + Z) ρ (β0 + β1/T + β2 ρ)) + pKw(gas) + 2 log10(m0/1000)
+//! pKw = -2n [log10(1 + Z) - Z/(1 + Z) ρ (β0 + β1/T + β2 ρ)] + pKw(gas) + 2 log10(m0/1000)
 //! pKw(gas) = γ0 + γ1/T + γ2/T² + γ3/T³
 //! ```
 //!
@@ -41,7 +41,7 @@ pub fn pkw<S: Scalar>(temperature: Temperature<S>, density: MassDensity<S>, equa
 /// use overwater::scalar::Formula;
 /// use overwater::water::ionisation::Pkw;
 /// // 25 degC and 0.1 MPa: 13.995 (Bandura and Lvov 2006, from memory).
-/// assert!((Pkw.number((25.0))? - 13.995).abs() < 1e-3);
+/// assert!((Pkw.number([25.0])? - 13.995).abs() < 1e-3);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

@@ -85,7 +85,7 @@ density! {
     /// use overwater::scalar::Formula;
     /// use overwater::water::saturated::SaturatedLiquidDensity;
     /// // IAPWS SR1-86(1992), check value: 958.365 kg/m3 at 373.1243 K.
-    /// assert!((SaturatedLiquidDensity.number((373.1243 - 273.15))? - 0.958_365).abs() < 5e-7);
+    /// assert!((SaturatedLiquidDensity.number([373.1243 - 273.15])? - 0.958_365).abs() < 5e-7);
     /// # Ok::<(), overwater::Error>(())
     /// ```
     SaturatedLiquidDensity, "saturated_liquid_density", liquid_density, SATURATED_LIQUID_DENSITY
@@ -98,7 +98,7 @@ density! {
     /// use overwater::scalar::Formula;
     /// use overwater::water::saturated::SaturatedVapourDensity;
     /// // IAPWS SR1-86(1992), check value: 0.597586 kg/m3 at 373.1243 K.
-    /// assert!((SaturatedVapourDensity.number((373.1243 - 273.15))? - 0.597_586).abs() < 5e-7);
+    /// assert!((SaturatedVapourDensity.number([373.1243 - 273.15])? - 0.597_586).abs() < 5e-7);
     /// # Ok::<(), overwater::Error>(())
     /// ```
     SaturatedVapourDensity, "saturated_vapour_density", vapour_density, SATURATED_VAPOUR_DENSITY

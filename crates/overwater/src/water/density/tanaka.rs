@@ -57,9 +57,9 @@ pub fn pressure_factor<S: Scalar>(temperature: Temperature<S>, pressure: Pressur
 /// use overwater::scalar::Formula;
 /// use overwater::water::density::tanaka::TanakaDensity;
 /// // Tanaka et al. 2001: 998.2067 kg/m3 at 20 degC, air-free; s0 + s1 t = -0.002492 kg/m3 for water saturated with air.
-/// let air_free = TanakaDensity { air_saturated: false }.number((20.0, 101.325))?;
+/// let air_free = TanakaDensity { air_saturated: false }.number([20.0, 101.325])?;
 /// assert!((air_free - 0.998_206_7).abs() < 5e-8);
-/// let aerated = TanakaDensity { air_saturated: true }.number((20.0, 101.325))?;
+/// let aerated = TanakaDensity { air_saturated: true }.number([20.0, 101.325])?;
 /// assert!((aerated - air_free + 0.000_002_492).abs() < 1e-12);
 /// # Ok::<(), overwater::Error>(())
 /// ```

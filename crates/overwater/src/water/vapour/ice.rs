@@ -31,7 +31,7 @@ pub fn sublimation_pressure<S: Scalar>(temperature: Temperature<S>) -> Pressure<
 /// use overwater::scalar::Formula;
 /// use overwater::water::vapour::ice::SublimationPressure;
 /// // IAPWS R14-08(2011), Table 3: 8.94735 Pa at 230 K.
-/// assert!((SublimationPressure.number((230.0 - 273.15))? - 8.947_35).abs() < 5e-6);
+/// assert!((SublimationPressure.number([230.0 - 273.15])? - 8.947_35).abs() < 5e-6);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, Default)]

@@ -135,7 +135,7 @@ impl VapourSource {
 /// use overwater::scalar::Formula;
 /// use overwater::water::vapour::VapourPressure;
 /// // IAPWS SR1-86(1992), check value at 373.1243 K: 0.101325 MPa.
-/// let boiling = VapourPressure::default().number((373.1243 - 273.15))?;
+/// let boiling = VapourPressure::default().number([373.1243 - 273.15])?;
 /// assert!((boiling / 101.325 - 1.0).abs() < 1e-6);
 /// # Ok::<(), overwater::Error>(())
 /// ```
@@ -175,11 +175,11 @@ impl Formula<1> for VapourPressure {
 /// use overwater::water::vapour::{VapourPressureFrom, VapourSource};
 /// // CRC Handbook, 73rd edition: 2.3388 kPa at 20 degC, 2.4877 kPa at 21 degC; half way lies half way.
 /// let table = VapourPressureFrom { source: VapourSource::Crc1992 };
-/// assert!((table.number((20.0))? - 2.338_8).abs() < 1e-12);
-/// assert!((table.number((20.5))? - (2.338_8 + 2.487_7) / 2.0).abs() < 1e-12);
+/// assert!((table.number([20.0])? - 2.338_8).abs() < 1e-12);
+/// assert!((table.number([20.5])? - (2.338_8 + 2.487_7) / 2.0).abs() < 1e-12);
 /// // OpenStax, Chemistry 2e, appendix E: 23.8 torr at 25 degC.
 /// let table = VapourPressureFrom { source: VapourSource::OpenStax2019 };
-/// assert!((table.number((25.0))? * 760.0 / 101.325 - 23.8).abs() < 1e-9);
+/// assert!((table.number([25.0])? * 760.0 / 101.325 - 23.8).abs() < 1e-9);
 /// # Ok::<(), overwater::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
