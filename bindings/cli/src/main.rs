@@ -7,6 +7,7 @@ mod calculate;
 mod chemistry;
 mod files;
 mod plan;
+mod propagate;
 mod rate;
 mod reduce;
 mod rows;
@@ -98,6 +99,15 @@ enum Command {
         /// half-way goes to the even digit.
         #[arg(long, default_value = "3", value_parser = table::figures)]
         figures: table::Figures,
+    },
+    /// How uncertain the result of a formula is: the budget by first order (GUM), by drawing, or by school rules.
+    Propagate {
+        /// The formula, its inputs with their uncertainties, the rule set: TOML (or JSON, where the name ends in .json); `-`
+        /// reads TOML from standard input.
+        file: PathBuf,
+        /// Print the whole answer as JSON.
+        #[arg(long)]
+        json: bool,
     },
     /// Print an annotated lesson to start from.
     Template,
@@ -198,6 +208,7 @@ fn main() -> ExitCode {
             let wanted = rate::Wanted { keep_good, json, html: html.as_deref(), figures };
             rate::run(&file, options.as_deref(), &wanted)
         }
+        Command::Propagate { file, json } => propagate::run(&file, json),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Bounds { text, csv, json } => bounds::run(&text, csv, json),

@@ -110,7 +110,7 @@ pub fn result_name(symbol: &Symbol) -> String {
 ///
 /// # Errors
 /// `unknown_name` for a name that is none of its inputs, `missing` for an input without a value.
-pub fn in_order<T: Copy>(
+pub fn in_order<T: Clone>(
     formula: &dyn AnyFormula,
     given: &BTreeMap<String, T>,
 ) -> Result<Vec<(&'static Bound, T)>, Error> {
@@ -127,7 +127,7 @@ pub fn in_order<T: Copy>(
     inputs
         .iter()
         .map(|bound| match given.get(bound.name) {
-            Some(value) => Ok((*bound, *value)),
+            Some(value) => Ok((*bound, value.clone())),
             None => Err(Error::new(Code::Missing, bound.name).allowed(bound.range()).advice(format!(
                 "{} needs the {}",
                 formula.name(),

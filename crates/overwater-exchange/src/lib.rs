@@ -14,6 +14,7 @@ pub mod chemistry;
 mod convert;
 pub mod lines;
 mod locate;
+pub mod propagation;
 pub mod provenance;
 pub mod rate;
 mod read;
@@ -25,8 +26,8 @@ mod table;
 mod template;
 
 pub use read::{
-    GREATEST_BYTES, lesson_from_json, lesson_from_toml, rate_from_json, rate_from_toml, reduction_from_json,
-    reduction_from_toml,
+    GREATEST_BYTES, lesson_from_json, lesson_from_toml, propagation_from_json, propagation_from_toml,
+    rate_from_json, rate_from_toml, reduction_from_json, reduction_from_toml,
 };
 pub use refusal::{Place, Refusal};
 pub use template::TEMPLATE;

@@ -4,6 +4,7 @@ use overwater::{Code, Error, nearest};
 use serde::de::DeserializeOwned;
 
 use crate::FORMAT;
+use crate::propagation::request::PropagationRequest;
 use crate::rate::request::RateRequest;
 use crate::reduction::request::ReductionRequest;
 use crate::refusal::{Refusal, syntax};
@@ -67,6 +68,22 @@ pub fn rate_from_json(text: &str) -> Result<RateRequest, Box<Refusal>> {
     json_text(text)
 }
 
+/// Reads a formula with uncertain inputs, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn propagation_from_toml(text: &str) -> Result<PropagationRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads a formula with uncertain inputs, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn propagation_from_json(text: &str) -> Result<PropagationRequest, Box<Refusal>> {
+    json_text(text)
+}
+
 /// A document that says which format it speaks.
 trait Document: DeserializeOwned {
     fn format(&self) -> u32;
@@ -79,6 +96,12 @@ impl Document for LessonRequest {
 }
 
 impl Document for ReductionRequest {
+    fn format(&self) -> u32 {
+        self.format
+    }
+}
+
+impl Document for PropagationRequest {
     fn format(&self) -> u32 {
         self.format
     }

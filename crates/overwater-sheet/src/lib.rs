@@ -6,6 +6,7 @@
 mod bounds;
 mod layout;
 mod page;
+mod propagation;
 mod rate;
 mod reduction;
 mod sources;
@@ -16,6 +17,7 @@ mod working;
 
 pub use bounds::bounds;
 pub use page::{page, rate_page};
+pub use propagation::propagation;
 pub use rate::rates;
 pub use reduction::{Figures, results};
 pub use sources::sources;

@@ -40,7 +40,7 @@ pub struct Budget {
     /// A line for each input, in their order.
     pub lines: Vec<Line>,
     /// Effective degrees of freedom (Welch and Satterthwaite). Their formula is for independent inputs: where inputs with
-    /// a finite number are correlated, it is no more than the least of theirs.
+    /// a finite number are correlated, it is the least number of any input.
     pub degrees_of_freedom: f64,
     /// The coverage probability asked for.
     pub coverage: f64,
@@ -127,20 +127,13 @@ pub fn budget(
 
 /// The effective degrees of freedom (JCGM 100:2008, equation G.2b).
 fn effective(inputs: &[Input], contributions: &[f64], variance: f64, matrix: &Matrix) -> f64 {
-    let mut sum = 0.0;
-    let mut least = f64::INFINITY;
-    for (index, (input, contribution)) in inputs.iter().zip(contributions).enumerate() {
-        if *contribution == 0.0 || input.degrees_of_freedom.is_infinite() {
-            continue;
-        }
-        let square = contribution * contribution;
-        sum += square * square / input.degrees_of_freedom;
-        if matrix.is_correlated(index) {
-            least = least.min(input.degrees_of_freedom);
-        }
+    let counted = || {
+        let all = inputs.iter().zip(contributions).enumerate();
+        all.filter(|(_, (input, contribution))| **contribution != 0.0 && input.degrees_of_freedom.is_finite())
+    };
+    if counted().any(|(index, _)| matrix.is_correlated(index)) {
+        return counted().map(|(_, (input, _))| input.degrees_of_freedom).fold(f64::INFINITY, f64::min);
     }
-    if sum == 0.0 || variance == 0.0 {
-        return f64::INFINITY;
-    }
-    (variance * variance / sum).min(least)
+    let sum: f64 = counted().map(|(_, (input, c))| c * c * c * c / input.degrees_of_freedom).sum();
+    if sum == 0.0 { f64::INFINITY } else { variance * variance / sum }
 }

@@ -1,7 +1,8 @@
 //! The factor from a standard uncertainty to an interval of a stated coverage.
 
-use statrs::distribution::{ContinuousCDF, Normal, StudentsT};
+use statrs::distribution::{ContinuousCDF, StudentsT};
 
+use super::normal::normal_quantile;
 use crate::{Code, Error, Result};
 
 /// From here on Student's quantile is taken from its expansion: the library's own search is slow and wrong far out.
@@ -23,12 +24,6 @@ pub fn check_level(level: f64) -> Result<f64> {
         .value(level.to_string())
         .allowed(format!("{} to {}", LEVELS.0, LEVELS.1))
         .advice("give a probability, as 0.95 for 95 %"))
-}
-
-/// The quantile of the standard normal distribution at a probability inside 0 to 1.
-#[must_use]
-pub fn normal_quantile(probability: f64) -> f64 {
-    Normal::standard().inverse_cdf(probability)
 }
 
 /// The quantile of Student's distribution with ν ≥ 1 degrees of freedom at a probability inside 0 to 1: below 300 by

@@ -14,6 +14,7 @@ pub mod coverage;
 pub mod input;
 pub mod model;
 pub mod monte_carlo;
+pub mod normal;
 pub mod rules;
 pub mod school;
 pub mod stated;

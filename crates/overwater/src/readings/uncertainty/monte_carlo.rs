@@ -7,9 +7,10 @@ use rand::rngs::ChaCha8Rng;
 use rand::{Rng, SeedableRng};
 
 use super::correlation::{Correlation, Matrix};
-use super::coverage::{check_level, normal_quantile, student_quantile};
+use super::coverage::{check_level, student_quantile};
 use super::input::{Distribution, Input};
 use super::model::MeasurementModel;
+use super::normal::normal_quantile;
 use crate::{Code, Error, Result};
 
 /// Draws that are worked on together, and the length of a sequence of the adaptive procedure (JCGM 101:2008, 7.9.4).
@@ -212,16 +213,18 @@ impl<M: MeasurementModel> Source<'_, M> {
             let bits = generator.next_u64() >> 11;
             (bits as f64 + 0.5) / (1_u64 << 53) as f64
         };
-        let shape: Box<dyn Fn(f64) -> f64> = match input.distribution {
-            Distribution::Normal => Box::new(normal_quantile),
-            Distribution::Rectangular => Box::new(|p| (2.0 * p - 1.0) * 3.0_f64.sqrt()),
-            Distribution::Triangular => Box::new(|p| {
-                let tail = 1.0 - (2.0 * p.min(1.0 - p)).sqrt();
-                6.0_f64.sqrt() * if p < 0.5 { -tail } else { tail }
-            }),
-            Distribution::Student => Box::new(move |p| student_quantile(p, nu)),
-        };
-        (0..BLOCK).map(|_| shape(draw())).collect()
+        let numbers = (0..BLOCK).map(|_| draw());
+        match input.distribution {
+            Distribution::Normal => numbers.map(normal_quantile).collect(),
+            Distribution::Rectangular => numbers.map(|p| (2.0 * p - 1.0) * 3.0_f64.sqrt()).collect(),
+            Distribution::Triangular => numbers
+                .map(|p| {
+                    let tail = 6.0_f64.sqrt() * (1.0 - (2.0 * p.min(1.0 - p)).sqrt());
+                    if p < 0.5 { -tail } else { tail }
+                })
+                .collect(),
+            Distribution::Student => numbers.map(|p| student_quantile(p, nu)).collect(),
+        }
     }
 }
 
