@@ -12,8 +12,8 @@ use overwater::readings::uncertainty::monte_carlo::{BLOCK, Plan, Stop, monte_car
 use overwater::readings::uncertainty::normal::normal_quantile;
 use overwater::readings::uncertainty::school::{HALF_DIVISION_2026, Reading, SchoolInput, add_up};
 use overwater::{Result, catalogue};
-use rand::rngs::ChaCha8Rng;
 use rand::{Rng, SeedableRng};
+use rand_chacha::ChaCha8Rng;
 
 const EXPERIMENTS: usize = 10_000;
 const TRUE: [f64; 4] = [86.5, 21.0, 100.36, 12.0];

@@ -3,8 +3,8 @@
 //! Draw k of input v depends on the seed, v and k only: it is word k of stream v of ChaCha8 under the seed, turned into a
 //! value by the inverse of the input's distribution function. The result is therefore the same for any number of threads.
 
-use rand::rngs::ChaCha8Rng;
 use rand::{Rng, SeedableRng};
+use rand_chacha::ChaCha8Rng;
 
 use super::correlation::{Correlation, Matrix};
 use super::coverage::{check_level, student_quantile};
