@@ -71,3 +71,28 @@ def test_drawing_is_that_of_numpy(random):
     assert ours["standard_uncertainty"] == pytest.approx(drawn.std(), rel=4e-3)
     for one, other in zip(ours["drawn"]["symmetric"], numpy.quantile(drawn, [0.025, 0.975])):
         assert math.isclose(one, other, abs_tol=0.015 * drawn.std())
+
+
+def test_a_row_of_readings_is_that_of_uncertainties(tmp_path):
+    """The chain over water with a stated vapour pressure, which the library can be told in one line."""
+    rows = [(45.0, 20.0, 100.9, 2.34), (86.5, 24.5, 98.2, 3.08)]
+    u = {"volume_cm3": 0.3, "temperature_c": 0.5, "pressure_kpa": 0.1, "vapour_pressure_kpa": 0.02}
+    request = {
+        "format": 1,
+        "rows": [dict(zip(u, row)) for row in rows],
+        "uncertainty": {
+            "readings": {name: {"standard_uncertainty": own} for name, own in u.items()},
+            "correlations": [{"between": ["temperature_c", "vapour_pressure_kpa"], "coefficient": 0.9}],
+        },
+    }
+    file = tmp_path / "rows.json"
+    file.write_text(json.dumps(request))
+    ours = program.ask("reduce", str(file))["rows"]
+    for row, answer in zip(rows, ours):
+        correlation = numpy.eye(4)
+        correlation[1, 3] = correlation[3, 1] = 0.9
+        spread = numpy.array(list(u.values()))
+        v, t, p, w = correlated_values(row, correlation * numpy.outer(spread, spread))
+        n = (p - w) * v / (R * (t + 273.15))
+        assert answer["uncertainty"]["value"] == pytest.approx(n.nominal_value, rel=1e-12)
+        assert answer["uncertainty"]["standard_uncertainty"] == pytest.approx(n.std_dev, rel=1e-9)

@@ -405,3 +405,130 @@ fn a_gas_as_it_is() {
         &["column temperature_c", "leave out the correction real_gas", "[out_of_range]"],
     );
 }
+
+/// Readings whose vapour pressure is stated, so that n = (p - p(H2O)) V/(R T) by hand.
+const STATED: &str = "volume_cm3,temperature_c,pressure_kpa,vapour_pressure_kpa\n45.0,20.0,100.9,2.34\n";
+
+fn uncertain(name: &str, rules: &str, readings: &str, table: &str) -> serde_json::Value {
+    let path =
+        file(name, &format!("format = 1\n[uncertainty]\n{rules}\n[uncertainty.readings]\n{readings}\n"));
+    let output = reduce(&["--options", path.to_str().unwrap(), "--json"], table.as_bytes());
+    assert!(output.status.success(), "{}", text(&output.stderr));
+    serde_json::from_slice::<serde_json::Value>(&output.stdout).unwrap()["rows"][0]["uncertainty"].clone()
+}
+
+#[test]
+fn a_result_comes_with_its_uncertainty() {
+    // (0.3/45)² + (0.5/293.15)² + (0.1/98.56)² = 4.4444e-5 + 2.909e-6 + 1.029e-6 = (0.0069557)² of n = 1.819655 mmol.
+    let readings = "volume_cm3 = { standard_uncertainty = 0.3 }\ntemperature_c = { standard_uncertainty = 0.5 }\n\
+                    pressure_kpa = { standard_uncertainty = 0.1 }";
+    let gum = uncertain("gum.toml", "", readings, STATED);
+    let of = |answer: &serde_json::Value, key: &str| answer[key].as_f64().unwrap();
+    let u = (4.444_444e-5_f64 + 2.909_130e-6 + 1.029_427e-6).sqrt() * 1.819_655;
+    assert!((of(&gum, "standard_uncertainty") / u - 1.0).abs() < 1e-5, "{gum}");
+    assert!((of(&gum, "expanded_uncertainty") / u / 1.959_964 - 1.0).abs() < 1e-5);
+    assert_eq!((gum["formula"].as_str(), gum["name"].as_str()), (Some("amount"), Some("amount_mmol")));
+    let shares: Vec<f64> = gum["lines"].as_array().unwrap().iter().map(|line| of(line, "share")).collect();
+    assert!((shares.iter().sum::<f64>() - 1.0).abs() < 1e-12);
+    assert_eq!(gum["stated"]["value"], "1.820");
+    assert_eq!(gum["stated"]["uncertainty"], "0.025");
+
+    // School rules: 0.5/45 + 0.5/293.15 + 0.1/98.56 = 1.38313 % of 1.819655 is 0.025168, stated as 0.03.
+    let halves = readings.replace("0.3 }", "0.5 }").replace("standard_uncertainty", "half_width");
+    let school = uncertain("school.toml", "rules = \"school\"", &halves, STATED);
+    assert!((of(&school, "half_width") - 0.025_168).abs() < 2e-6, "{school}");
+    assert_eq!(
+        (school["stated"]["value"].as_str(), school["stated"]["uncertainty"].as_str()),
+        (Some("1.82"), Some("0.03"))
+    );
+
+    // Drawn: the relation is nearly straight, so that both rules of the GUM agree to what 100 000 draws can show.
+    let drawn = uncertain("drawn.toml", "rules = \"monte_carlo\"", readings, STATED);
+    assert!((of(&drawn, "standard_uncertainty") / u - 1.0).abs() < 0.01, "{drawn}");
+    assert_eq!(drawn["drawn"]["draws"], 100_000.0);
+    assert_eq!(drawn["drawn"]["behaviour"], "as_many");
+    let again = uncertain("again.toml", "rules = \"monte_carlo\"\nseed = 2", readings, STATED);
+    assert_ne!(drawn["drawn"]["shortest"], again["drawn"]["shortest"]);
+
+    // What goes together: with r = 1 between pressure and vapour pressure, equally uncertain, the two cancel.
+    let pair =
+        "pressure_kpa = { standard_uncertainty = 0.1 }\nvapour_pressure_kpa = { standard_uncertainty = 0.1 }";
+    let together = "[[uncertainty.correlations]]\nbetween = [\"pressure_mbar\", \"vapour_pressure_kpa\"]\ncoefficient = 1.0";
+    let none = uncertain("together.toml", "", &format!("{pair}\n{together}"), STATED);
+    assert!(of(&none, "standard_uncertainty") < 1e-9, "{none}");
+}
+
+#[test]
+fn uncertainties_are_the_same_in_every_unit() {
+    let kinds = ["standard_uncertainty", "half_width", "division", "last_digit"];
+    for kind in kinds {
+        let by = |scale: f64, pressure: &str, temperature: &str| {
+            let readings = format!(
+                "volume_{} = {{ {kind} = {} }}\npressure_{pressure} = {{ {kind} = {} }}\ntemperature_{temperature} = {{ {kind} = 0.5 }}",
+                if scale == 1.0 { "cm3" } else { "dm3" },
+                0.5 / scale,
+                if pressure == "kpa" { 0.1 } else { 1.0 },
+            );
+            uncertain(&format!("units-{kind}-{scale}.toml"), "", &readings, STATED)["standard_uncertainty"]
+                .as_f64()
+                .unwrap()
+        };
+        let (one, other) = (by(1.0, "kpa", "c"), by(1000.0, "mbar", "k"));
+        assert!((one / other - 1.0).abs() < 1e-12, "{kind}: {one} {other}");
+    }
+}
+
+#[test]
+fn the_result_that_is_asked_about_is_the_accepted_one_or_that_which_is_named() {
+    let by_name = |head: &str, named: &str| {
+        let options = format!(
+            "format = 1\npractical = \"metal_and_acid\"\ngas = \"H2\"\nreagent = \"Mg\"\nreaction = \"Mg + HCl -> MgCl2 + H2\"\n\
+             reference = {{ molar_volume_dm3_per_mol = 24.0 }}\n{head}\n[uncertainty]\n{named}\n[uncertainty.readings]\nmass_g = {{ half_width = 0.001 }}\n"
+        );
+        let path = file("named.toml", &options);
+        let table = "mass_g,volume_cm3,temperature_c,pressure_kpa\n0.04,40.0,20.0,100.9\n";
+        reduce(&["--options", path.to_str().unwrap(), "--json"], table.as_bytes())
+    };
+    let name = |output: &Output| {
+        let answer: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+        answer["rows"][0]["uncertainty"]["name"].as_str().unwrap().to_owned()
+    };
+    assert_eq!(name(&by_name("", "")), "amount_mmol");
+    assert_eq!(name(&by_name("accepted = { yield_percent = 100 }", "")), "yield_percent");
+    assert_eq!(
+        name(&by_name("accepted = { yield_percent = 100 }", "result = \"amount_mmol\"")),
+        "amount_mmol"
+    );
+    let wrong = by_name("", "result = \"yeild\"");
+    assert_eq!(wrong.status.code(), Some(2));
+    let message = text(&wrong.stderr);
+    assert!(message.contains("uncertainty.result") && message.contains("yield_percent"), "{message}");
+}
+
+#[test]
+fn uncertainties_that_say_nothing_or_too_much_are_refused() {
+    for (name, lines, words) in [
+        (
+            "value",
+            "volume_cm3 = { value = 45.0, half_width = 0.1 }",
+            vec!["volume_cm3", "[contradiction]", "those of the rows"],
+        ),
+        ("repeats", "volume_cm3 = { repeats = [45.0, 45.1] }", vec!["[contradiction]"]),
+        ("empty", "volume_cm3 = {}", vec!["how far the reading may be off", "[missing]"]),
+        ("none", "", vec!["uncertainty.readings", "[missing]"]),
+        ("twice", "volume_cm3 = { half_width = 1 }\nvolume_ml = { half_width = 1 }", vec!["[given_twice]"]),
+        ("unit", "volume = { half_width = 1 }", vec!["volume_cm3, volume_ml", "[ambiguous]"]),
+        ("near", "volum_cm3 = { half_width = 1 }", vec!["did you mean volume_cm3?", "[unknown_name]"]),
+        ("note", "weather = { half_width = 1 }", vec!["uncertainty.readings.weather", "[unknown_name]"]),
+        ("absent", "titre_cm3 = { half_width = 0.1 }", vec!["titre_cm3", "[missing]"]),
+        ("negative", "volume_cm3 = { half_width = -1 }", vec!["volume_cm3", "[out_of_range]"]),
+    ] {
+        let path = file(&format!("{name}.toml"), &format!("format = 1\n[uncertainty.readings]\n{lines}\n"));
+        refused(&["--options", path.to_str().unwrap()], STATED.as_bytes(), &words);
+    }
+    let both = file(
+        "school-seed.toml",
+        "format = 1\n[uncertainty]\nrules = \"school\"\nseed = 1\n[uncertainty.readings]\nvolume_cm3 = { half_width = 1 }\n",
+    );
+    refused(&["--options", both.to_str().unwrap()], STATED.as_bytes(), &["not mixed", "[contradiction]"]);
+}

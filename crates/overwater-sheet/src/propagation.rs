@@ -7,12 +7,10 @@ use crate::layout::Layout;
 
 /// Figures of the numbers in the budget.
 const FIGURES: usize = 3;
-/// How many characters a whole share is wide.
-const BAR: f64 = 10.0;
 /// From here on degrees of freedom do not matter.
 const MANY: f64 = 1000.0;
 
-/// The result, how it is stated, and the budget with a bar for each share, none wider than `width` columns.
+/// The result, how it is stated, and the budget, nothing wider than `width` columns.
 #[must_use]
 pub fn propagation(answer: &PropagationAnswer, width: usize) -> String {
     let mut sheet = Layout::new(width);
@@ -23,7 +21,7 @@ pub fn propagation(answer: &PropagationAnswer, width: usize) -> String {
         format!("{} = ({} ± {}){unit}", answer.symbol, answer.stated.value, answer.stated.uncertainty),
     )];
     if let Some(coverage) = answer.coverage {
-        pairs.push(("coverage", format!("{} %", significant(100.0 * coverage, FIGURES))));
+        pairs.push(("coverage", format!("{} %", trimmed(100.0 * coverage, FIGURES))));
     }
     if let Some(u) = answer.standard_uncertainty {
         let relative = significant(100.0 * u / answer.value.abs(), 2);
@@ -72,10 +70,24 @@ pub fn propagation(answer: &PropagationAnswer, width: usize) -> String {
     pairs.push(("rules", format!("{}{named}: {}", answer.rules, answer.rules_source)));
     sheet.pairs(&pairs);
     sheet.heading("Budget");
+    lines(&mut sheet, answer);
+    sheet.finish()
+}
+
+/// The lines of the budget.
+pub(crate) fn lines(sheet: &mut Layout, answer: &PropagationAnswer) {
     let rows = answer.lines.iter().map(|line| row(line, &answer.rules)).collect();
     let uncertainty = if answer.rules == "school" { "half-width" } else { "u" };
-    sheet.columns(&["input", "value", uncertainty, "kind", "adds", "share / %", ""], rows, 1);
-    sheet.finish()
+    sheet.columns(&["input", "value", uncertainty, "kind", "adds", "share / %"], rows, 1);
+}
+
+/// Significant figures without the zeros at the end that nothing vouches for.
+pub(crate) fn trimmed(value: f64, figures: usize) -> String {
+    let text = significant(value, figures);
+    match text.contains('.') && !text.contains('e') {
+        true => text.trim_end_matches('0').trim_end_matches('.').to_owned(),
+        false => text,
+    }
 }
 
 fn row(line: &LineAnswer, rules: &str) -> Vec<String> {
@@ -84,14 +96,12 @@ fn row(line: &LineAnswer, rules: &str) -> Vec<String> {
         (_, Some(nu)) => format!("{} ({})", line.kind, significant(nu, 2)),
         _ => line.kind.clone(),
     };
-    let length = (line.share.clamp(0.0, 1.0) * BAR).round() as usize;
     vec![
-        line.name.replace('_', " "),
-        significant(line.value, 6),
+        if line.unit.is_empty() { line.words.clone() } else { format!("{} / {}", line.words, line.unit) },
+        trimmed(line.value, 6),
         significant(line.uncertainty, FIGURES),
         kind,
         significant(line.contribution.abs(), FIGURES),
         format!("{:.1}", 100.0 * line.share),
-        format!("{:<1$}", "#".repeat(length), BAR as usize),
     ]
 }

@@ -1,9 +1,11 @@
 //! Results of readings as text for a terminal.
 
 use overwater::units::significant;
+use overwater_exchange::propagation::answer::PropagationAnswer;
 use overwater_exchange::reduction::answer::{ReductionAnswer, RowAnswer};
 
 use crate::layout::Layout;
+use crate::propagation;
 use crate::rate::{intercept_words, lines_cells, lines_header};
 
 /// Rows that are printed one by one; of more only the summary is.
@@ -46,6 +48,7 @@ pub fn results(answer: &ReductionAnswer, width: usize, figures: Figures) -> Stri
     }
     if answer.rows_read <= PRINTED_ROWS as u64 && !answer.rows.is_empty() {
         rows(&mut sheet, answer, figures);
+        uncertainty(&mut sheet, answer);
         corrections(&mut sheet, answer);
     }
     summary(&mut sheet, answer, figures.of(&answer.rows));
@@ -125,6 +128,54 @@ fn rows(sheet: &mut Layout, answer: &ReductionAnswer, figures: Figures) {
         each.iter().map(|result| (result.symbol.as_str(), result.words.clone())).collect();
     sheet.paragraph("");
     sheet.pairs(&pairs);
+}
+
+/// Each row's result with its uncertainty, what that rests on, and the budget of the row with the widest interval.
+fn uncertainty(sheet: &mut Layout, answer: &ReductionAnswer) {
+    let known: Vec<_> =
+        answer.rows.iter().filter_map(|row| row.uncertainty.as_ref().map(|own| (row, own))).collect();
+    let Some((_, first)) = known.first() else { return };
+    sheet.heading(&format!("How uncertain is the {}?", first.words));
+    let unit = if first.unit.is_empty() { String::new() } else { format!(" / {}", first.unit) };
+    let what = match (first.coverage, first.rules.as_str()) {
+        (Some(coverage), "gum") => format!("± U, {} %", propagation::trimmed(100.0 * coverage, 3)),
+        (Some(coverage), _) => format!("shortest, {} %", propagation::trimmed(100.0 * coverage, 3)),
+        (None, _) => "± half-width".to_owned(),
+    };
+    let table = known
+        .iter()
+        .map(|(row, own)| {
+            let share = own.lines.iter().max_by(|one, other| one.share.total_cmp(&other.share));
+            let interval = match &own.drawn {
+                Some(drawn) => {
+                    let [low, high] = drawn.shortest.map(|end| significant(end, 4));
+                    format!("{low} to {high}")
+                }
+                None => format!("± {}", own.stated.uncertainty),
+            };
+            vec![
+                name(row),
+                own.stated.value.clone(),
+                interval,
+                share.map(|line| line.words.clone()).unwrap_or_default(),
+                share.map(|line| format!("{:.0}", 100.0 * line.share)).unwrap_or_default(),
+            ]
+        })
+        .collect();
+    let head = ["row", &format!("{}{unit}", first.symbol), &what, "most by", "share / %"];
+    sheet.columns(&head, table, 1);
+    let rules = first.school_rules.as_ref().map_or(String::new(), |rules| format!(" ({rules})"));
+    sheet.paragraph(&format!("rules: {}{rules}: {}", first.rules, first.rules_source));
+    let widest = known.iter().max_by(|(_, one), (_, other)| spread(one).total_cmp(&spread(other)));
+    if let Some((row, own)) = widest {
+        sheet.heading(&format!("Budget of row {}, the least certain", name(row)));
+        propagation::lines(sheet, own);
+    }
+}
+
+/// An uncertainty that can be compared from row to row.
+fn spread(answer: &PropagationAnswer) -> f64 {
+    answer.standard_uncertainty.or(answer.half_width).unwrap_or(0.0)
 }
 
 fn corrections(sheet: &mut Layout, answer: &ReductionAnswer) {

@@ -1,9 +1,15 @@
 //! What is answered.
 
+use overwater::bounds::Bound;
 use overwater::readings::uncertainty::budget::Line;
 use overwater::readings::uncertainty::school::SchoolLine;
+use overwater::scalar::Symbol;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+
+use super::request::UncertainRequest;
+use crate::FORMAT;
+use crate::calculation::result_name;
 
 /// A result with its uncertainty and where that comes from.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
@@ -13,7 +19,7 @@ pub struct PropagationAnswer {
     pub format: u32,
     /// The version of the library that gave it.
     pub library_version: String,
-    /// The formula's name.
+    /// The formula's name; of a row of readings, the practical's.
     pub formula: String,
     /// The rule set: "gum", "monte_carlo" or "school".
     pub rules: String,
@@ -97,6 +103,10 @@ pub enum Behaviour {
 pub struct LineAnswer {
     /// The input; "relation" for the relation itself.
     pub name: String,
+    /// What it is.
+    pub words: String,
+    /// Its unit.
+    pub unit: String,
     /// Its value.
     pub value: f64,
     /// Its standard uncertainty, or its half-width by school rules.
@@ -113,10 +123,28 @@ pub struct LineAnswer {
     pub share: f64,
 }
 
+impl PropagationAnswer {
+    /// An answer about this result, with nothing worked out yet.
+    pub(crate) fn of(result: &Symbol) -> PropagationAnswer {
+        PropagationAnswer {
+            format: FORMAT,
+            library_version: env!("CARGO_PKG_VERSION").to_owned(),
+            name: result_name(result),
+            symbol: result.text.to_owned(),
+            words: result.name.to_owned(),
+            unit: result.unit.text.to_owned(),
+            ..PropagationAnswer::default()
+        }
+    }
+}
+
 impl LineAnswer {
-    pub(super) fn gum(line: &Line) -> LineAnswer {
+    pub(super) fn gum(line: &Line, inputs: &[(&'static Bound, UncertainRequest)]) -> LineAnswer {
+        let (words, unit) = words_and_unit(&line.name, inputs);
         LineAnswer {
             name: line.name.clone().into_owned(),
+            words,
+            unit,
             value: line.value,
             uncertainty: line.standard_uncertainty,
             kind: line.distribution.name().to_owned(),
@@ -127,9 +155,12 @@ impl LineAnswer {
         }
     }
 
-    pub(super) fn school(line: &SchoolLine) -> LineAnswer {
+    pub(super) fn school(line: &SchoolLine, inputs: &[(&'static Bound, UncertainRequest)]) -> LineAnswer {
+        let (words, unit) = words_and_unit(&line.name, inputs);
         LineAnswer {
             name: line.name.clone().into_owned(),
+            words,
+            unit,
             value: line.value,
             uncertainty: line.half_width,
             kind: "half-width".to_owned(),
@@ -138,5 +169,13 @@ impl LineAnswer {
             contribution: line.contribution,
             share: line.share,
         }
+    }
+}
+
+/// What an input is, and its unit; the relation itself has none.
+fn words_and_unit(name: &str, inputs: &[(&'static Bound, UncertainRequest)]) -> (String, String) {
+    match inputs.iter().find(|(bound, _)| bound.name == name) {
+        Some((bound, _)) => (bound.symbol.name.to_owned(), bound.symbol.unit.text.to_owned()),
+        None => ("the relation itself".to_owned(), String::new()),
     }
 }

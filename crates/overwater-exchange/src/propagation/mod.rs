@@ -4,21 +4,22 @@ pub mod answer;
 mod inputs;
 pub mod request;
 
+use overwater::bounds::Bound;
 use overwater::catalogue;
 use overwater::readings::uncertainty::budget::budget;
 use overwater::readings::uncertainty::correlation::Correlation;
 use overwater::readings::uncertainty::input::Input;
-use overwater::readings::uncertainty::model::FormulaModel;
+use overwater::readings::uncertainty::model::{FormulaModel, MeasurementModel};
 use overwater::readings::uncertainty::monte_carlo::{Plan, Stop, monte_carlo};
 use overwater::readings::uncertainty::rules::RuleSet;
 use overwater::readings::uncertainty::school::{self, SchoolRules, add_up};
 use overwater::readings::uncertainty::stated::stated;
 use overwater::{Code, Error, nearest};
 
-use crate::calculation::{in_order, result_name};
-use crate::{FORMAT, Refusal};
+use crate::Refusal;
+use crate::calculation::in_order;
 use answer::{Behaviour, DrawnAnswer, LineAnswer, PropagationAnswer, StatedAnswer};
-use request::{PropagationRequest, RuleSetRequest};
+use request::{CorrelationRequest, PropagationRequest, RuleSetRequest, UncertainRequest};
 
 /// Figures of a stated standard uncertainty.
 const FIGURES: usize = 2;
@@ -54,8 +55,39 @@ pub fn propagate(request: &PropagationRequest) -> Result<PropagationAnswer, Box<
     } else {
         model.relation().map(|input| Input::exact(input.name, 1.0))
     };
-    let coverage = request.coverage.unwrap_or(0.95);
-    let correlations: Vec<Correlation> = request
+    let asked = Asked {
+        rules: request.rules,
+        school_rules: request.school_rules.as_deref(),
+        coverage: request.coverage,
+        seed: request.seed,
+        draws: request.draws,
+        correlations: &request.correlations,
+    };
+    let of =
+        PropagationAnswer { formula: request.formula.clone(), ..PropagationAnswer::of(formula.output()) };
+    Ok(carry(&model, &ordered, relation, &asked, of)?)
+}
+
+/// The rule set that is asked for, and what it is told.
+pub(crate) struct Asked<'a> {
+    pub(crate) rules: RuleSetRequest,
+    pub(crate) school_rules: Option<&'a str>,
+    pub(crate) coverage: Option<f64>,
+    pub(crate) seed: Option<u64>,
+    pub(crate) draws: Option<usize>,
+    pub(crate) correlations: &'a [CorrelationRequest],
+}
+
+/// Carries the uncertainties of inputs through a model, by the rule set that is asked for; `answer` says of what.
+pub(crate) fn carry(
+    model: &impl MeasurementModel,
+    given: &[(&'static Bound, UncertainRequest)],
+    relation: Option<Input>,
+    asked: &Asked<'_>,
+    mut answer: PropagationAnswer,
+) -> Result<PropagationAnswer, Error> {
+    let coverage = asked.coverage.unwrap_or(0.95);
+    let correlations: Vec<Correlation> = asked
         .correlations
         .iter()
         .map(|given| {
@@ -63,49 +95,38 @@ pub fn propagate(request: &PropagationRequest) -> Result<PropagationAnswer, Box<
             Correlation::new(one.clone(), other.clone(), given.coefficient)
         })
         .collect();
-    let rules = match request.rules {
+    let rules = match asked.rules {
         RuleSetRequest::Gum => RuleSet::Gum,
         RuleSetRequest::MonteCarlo => RuleSet::MonteCarlo,
         RuleSetRequest::School => RuleSet::School,
     };
-    refuse_what_does_not_go_with(rules, request)?;
-    let output = formula.output();
-    let mut answer = PropagationAnswer {
-        format: FORMAT,
-        library_version: env!("CARGO_PKG_VERSION").to_owned(),
-        formula: request.formula.clone(),
-        rules: rules.name().to_owned(),
-        rules_source: rules.source().to_owned(),
-        name: result_name(output),
-        symbol: output.text.to_owned(),
-        words: output.name.to_owned(),
-        unit: output.unit.text.to_owned(),
-        ..PropagationAnswer::default()
-    };
+    refuse_what_does_not_go_with(rules, asked)?;
+    answer.rules = rules.name().to_owned();
+    answer.rules_source = rules.source().to_owned();
     if rules == RuleSet::School {
-        let rules = school_rules(request.school_rules.as_deref())?;
-        let inputs = ordered
+        let rules = school_rules(asked.school_rules)?;
+        let inputs = given
             .iter()
             .map(|(bound, given)| inputs::school(bound, given))
             .chain(relation.map(|input| Ok(inputs::known(input.name, input.value))))
             .collect::<Result<Vec<_>, Error>>()?;
-        let found = add_up(&model, &inputs, rules)?;
+        let found = add_up(model, &inputs, rules)?;
         answer.school_rules = Some(rules.name.to_owned());
         answer.value = found.value;
         answer.half_width = Some(found.half_width);
         answer.stated = StatedAnswer { value: found.stated.value, uncertainty: found.stated.uncertainty };
-        answer.lines = found.lines.iter().map(LineAnswer::school).collect();
+        answer.lines = found.lines.iter().map(|line| LineAnswer::school(line, given)).collect();
         return Ok(answer);
     }
-    let inputs: Vec<Input> = ordered
+    let inputs: Vec<Input> = given
         .iter()
         .map(|(bound, given)| inputs::input(bound, given))
         .chain(relation.map(Ok))
         .collect::<Result<_, Error>>()?;
-    let first_order = budget(&model, &inputs, &correlations, coverage)?;
+    let first_order = budget(model, &inputs, &correlations, coverage)?;
     answer.value = first_order.value;
     answer.coverage = Some(coverage);
-    answer.lines = first_order.lines.iter().map(LineAnswer::gum).collect();
+    answer.lines = first_order.lines.iter().map(|line| LineAnswer::gum(line, given)).collect();
     if rules == RuleSet::Gum {
         answer.standard_uncertainty = Some(first_order.standard_uncertainty);
         answer.degrees_of_freedom = Some(first_order.degrees_of_freedom).filter(|number| number.is_finite());
@@ -114,11 +135,11 @@ pub fn propagate(request: &PropagationRequest) -> Result<PropagationAnswer, Box<
     } else {
         let plan = Plan {
             coverage,
-            seed: request.seed.unwrap_or(Plan::default().seed),
-            stop: request.draws.map_or(Plan::default().stop, Stop::After),
+            seed: asked.seed.unwrap_or(Plan::default().seed),
+            stop: asked.draws.map_or(Plan::default().stop, Stop::After),
             threads: 2,
         };
-        let drawn = monte_carlo(&model, &inputs, &correlations, plan)?;
+        let drawn = monte_carlo(model, &inputs, &correlations, plan)?;
         answer.value = drawn.value;
         answer.standard_uncertainty = Some(drawn.standard_uncertainty);
         answer.drawn = Some(DrawnAnswer {
@@ -153,7 +174,7 @@ fn school_rules(name: Option<&str>) -> Result<&'static SchoolRules, Error> {
 }
 
 /// Rule sets are not mixed: what one of them does not know is refused, not dropped.
-fn refuse_what_does_not_go_with(rules: RuleSet, request: &PropagationRequest) -> Result<(), Error> {
+fn refuse_what_does_not_go_with(rules: RuleSet, request: &Asked<'_>) -> Result<(), Error> {
     let school = rules == RuleSet::School;
     let drawing = rules == RuleSet::MonteCarlo;
     let given = [

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::calculation::StepAnswer;
 use crate::lines::LinesAnswer;
+use crate::propagation::answer::PropagationAnswer;
 
 /// The results of readings.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -86,6 +87,8 @@ pub struct RowAnswer {
     pub percent_error: Option<f64>,
     /// What each correction is worth.
     pub corrections: Vec<CorrectionAnswer>,
+    /// How uncertain the result is that was asked about, with its budget.
+    pub uncertainty: Option<PropagationAnswer>,
     /// A molecular formula, where the results give one.
     pub formula: Option<String>,
     /// Significant figures of the row's least precise reading in the table, small corrections aside; none where it did not

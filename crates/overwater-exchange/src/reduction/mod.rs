@@ -8,6 +8,7 @@ pub mod request;
 mod run;
 mod slope;
 mod table;
+mod uncertainty;
 
 pub(crate) use prepared::collector;
 pub(crate) use run::correction_answers;

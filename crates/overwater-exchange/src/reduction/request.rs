@@ -5,6 +5,8 @@ use std::collections::BTreeMap;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::propagation::request::{CorrelationRequest, RuleSetRequest, UncertainRequest};
+
 /// Readings, or the options that go with a table of them.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -47,6 +49,9 @@ pub struct ReductionRequest {
     /// An accepted value, under the name of a result, as in `measured_molar_volume_dm3_per_mol = 24.0`.
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     pub accepted: BTreeMap<String, f64>,
+    /// How well the readings were read; then a result of each row is given with its uncertainty.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub uncertainty: Option<UncertaintyRequest>,
     /// The decimal sign of a table, where it cannot be told.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub decimal: Option<DecimalRequest>,
@@ -56,6 +61,36 @@ pub struct ReductionRequest {
     /// The rows.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub rows: Vec<BTreeMap<String, CellRequest>>,
+}
+
+/// How well the readings of every row were read, and by which rules that is carried to a result. Readings that are not named
+/// are taken as known.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct UncertaintyRequest {
+    /// The rule set; that of the GUM where it is left out.
+    #[serde(default)]
+    pub rules: RuleSetRequest,
+    /// Which school rules, with their year.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub school_rules: Option<String>,
+    /// Coverage probability, 0.5 to 0.999; 0.95 where it is left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub coverage: Option<f64>,
+    /// Seed of the draws, up to 2^53; 1 where it is left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seed: Option<u64>,
+    /// How many draws for each row; 100 000 where it is left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub draws: Option<usize>,
+    /// The name of the result that is asked about; the one with an accepted value, or the first, where it is left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub result: Option<String>,
+    /// How far each reading may be off, under its name with any of its units.
+    pub readings: BTreeMap<String, UncertainRequest>,
+    /// Readings that go together.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub correlations: Vec<CorrelationRequest>,
 }
 
 /// A cell of a row: a number, or the text of a label.

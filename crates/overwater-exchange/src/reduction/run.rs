@@ -17,6 +17,7 @@ use super::prepared::{Prepared, collector_name, prepare};
 use super::request::{CellRequest, ReductionRequest};
 use super::slope::{SLOPE, Slope};
 use super::table::{Batch, Table};
+use super::uncertainty::Uncertainties;
 use crate::calculation::{result_name, steps};
 use crate::lines::finite;
 use crate::table::BadCell;
@@ -146,6 +147,7 @@ struct Run {
     /// Mass at the start, where it is that of the first row.
     start: Option<f64>,
     last_time: f64,
+    uncertainties: Option<Uncertainties>,
     /// The points of the line, where the practical goes by its slope.
     slope: Option<Slope>,
 }
@@ -178,9 +180,16 @@ impl Sum {
 impl Run {
     fn new(request: &ReductionRequest, wanted: Option<u64>) -> Result<Self, Box<Refusal>> {
         let prepared = prepare(request)?;
+        let accepted =
+            prepared.accepted.as_ref().map(|(name, _)| name.as_str()).filter(|name| *name != SLOPE);
+        let uncertainties = match &request.uncertainty {
+            Some(asked) => Some(Uncertainties::read(asked, accepted)?),
+            None => None,
+        };
         let by_slope = prepared.experiment.practical == Practical::MolarVolumeFromSlope;
         Ok(Run {
             slope: by_slope.then(Slope::default),
+            uncertainties,
             prepared,
             title: request.title.clone(),
             answer_rows: Vec::new(),
@@ -329,6 +338,7 @@ impl Run {
                 results: Vec::new(),
                 percent_error: None,
                 corrections: Vec::new(),
+                uncertainty: None,
                 formula: None,
                 data_figures: None,
             });
@@ -356,6 +366,10 @@ impl Run {
             results,
             percent_error,
             corrections,
+            uncertainty: match &self.uncertainties {
+                Some(own) => Some(own.of(&self.prepared.experiment, row, outcome)?),
+                None => None,
+            },
             formula: formula(outcome),
             data_figures: None,
         })
