@@ -1,6 +1,11 @@
 //! Readings against time to rates, through the door that every caller uses: published examples to their printed figures,
 //! what must not matter, and figures of the trade.
 
+use overwater::chem::{Formula, Reaction};
+use overwater::peroxide::kinetics::first_order;
+use overwater::readings::arrhenius::from_slope;
+use overwater::reference::constants::MOLAR_GAS_CLASSROOM;
+use overwater::units::{Dimensioned, Temperature};
 use overwater_exchange::rate::answer::RateAnswer;
 use overwater_exchange::rate::{rate, rate_table};
 use overwater_exchange::reduction::answer::ReductionAnswer;
@@ -34,6 +39,36 @@ fn a_published_rate_constant() {
     let end = &fitted.runs[0].curve.as_ref().unwrap().final_value;
     assert_close("end", end.value, 0.0, Tolerance::Absolute(1e-9));
     assert!(fitted.runs[0].no_order.as_ref().unwrap().contains("would decide the order"));
+}
+
+/// A first-order decay, forwards and backwards, in published figures.
+#[test]
+fn published_figures_of_a_first_order_decay() {
+    // OCR A Level Chemistry A, mark scheme (kin-12): a half-life of 106 min and 5e-3 mol/dm3 start at 3.27e-5 mol/dm3/min. The
+    // concentrations are those that this half-life leaves.
+    let left = |minutes: f64| 0.005 * (-minutes * std::f64::consts::LN_2 / 106.0).exp();
+    let rows: String =
+        [0.0, 53.0, 106.0, 212.0, 318.0].map(|time| format!("{time},{}\n", left(time))).concat();
+    let run = of(PLAIN, &format!("time_min,concentration_mol_per_dm3\n{rows}")).runs.remove(0);
+    assert_prints("kin-12, half-life", run.curve.unwrap().half_life.value, "106");
+    let whole_curve = run.initial_rates.iter().find(|estimate| estimate.way.contains("curve")).unwrap();
+    assert_prints("kin-12", whole_curve.rate.value.abs(), "0.0000327");
+    // OpenStax, Chemistry 2e, section 12.4 (kin-20): 80.0 % gone at 9.2e-3 per second takes 1.7e2 s (174.9 s unrounded).
+    assert_close("kin-20", first_order(1.0, 9.2e-3, 174.939), 0.200, Tolerance::Absolute(1e-6));
+    // OpenStax, Chemistry 2e, section 12.1 (kin-03): peroxide that falls at 3.20e-2 mol/L/h makes oxygen at 1.60e-2.
+    let balanced = Reaction::parse("H2O2 -> H2O + O2").unwrap().balance().unwrap();
+    let count = |side: &[overwater::chem::Species], formula: &str| {
+        let wanted = Formula::parse(formula).unwrap();
+        side.iter().find(|one| one.formula.equal_but_for_state(&wanted)).unwrap().coefficient as f64
+    };
+    let ratio = count(balanced.products(), "O2") / count(balanced.reactants(), "H2O2");
+    assert_prints("kin-03", 3.20e-2 * ratio, "0.0160");
+    // IB Diploma Chemistry, May 2013, HL paper 2 TZ2, mark scheme (kin-13): -6.20e3 K with R = 8.31 is 51.5 kJ/mol, and the
+    // gradients accepted, -5.96e3 and -6.44e3 K, are 49.5 and 53.5.
+    for (slope, printed) in [(-6.20e3, "51.5"), (-5.96e3, "49.5"), (-6.44e3, "53.5")] {
+        let energy = from_slope(Temperature::new(slope), &MOLAR_GAS_CLASSROOM);
+        assert_prints("kin-13", energy.si() / 1e3, printed);
+    }
 }
 
 /// OpenStax, Chemistry 2e, section 12.5 (kin-16 and kin-18): decomposition of HI, and 1.66 at 650 K with 7.39 at 700 K.

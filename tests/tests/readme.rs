@@ -85,6 +85,18 @@ fn the_worked_solution_is_what_it_prints() {
 }
 
 #[test]
+fn the_budget_is_what_it_prints() {
+    let sheet = include_str!("../../examples/hydrogen-molar-volume.txt");
+    let text = section("A budget");
+    let shown = text.split_once("```text\n").unwrap().1.split_once("```").unwrap().0;
+    assert!(shown.lines().count() > 8 && sheet.contains(shown), "{shown}");
+    let row_a: Vec<&str> =
+        sheet.lines().find(|line| line.contains("± 0.12")).unwrap().split_whitespace().collect();
+    assert_eq!(row_a[..4], ["A", "24.07", "±", "0.12"]);
+    assert!(text.contains("24.07 ± 0.12 dm³/mol"));
+}
+
+#[test]
 fn what_it_says_of_the_wrong_preparation_is_what_it_prints() {
     let sheet = include_str!("../../examples/goes-wrong.txt");
     for line in block("text").lines() {

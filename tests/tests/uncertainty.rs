@@ -598,7 +598,21 @@ fn a_power_multiplies_the_percentage_and_a_difference_adds_half_widths() {
         add_up(&Model(Difference), &[of("a", 30.0, scale()), of("b", 5.0, scale())], &HALF_DIVISION_2026)
             .unwrap();
     near(difference.half_width, 0.1, 1e-12);
+    // A-level practical notes (unc-03): a titre of 25.00 cm3 read twice to 0.05 cm3 is 0.4 % uncertain.
     near(difference.percent, 0.4, 1e-12);
+    // IB Diploma Chemistry, May 2019, HL paper 2 TZ2, mark scheme (unc-01): beside 0.6 cm3 of a 100.0 cm3 flask, 0.4 % of the mass
+    // make the 1.0 % of a concentration (percentages added; in quadrature 0.8 % of the mass would do).
+    struct Concentration;
+    impl Relation<2> for Concentration {
+        fn of<S: Scalar>(&self, x: [S; 2]) -> S {
+            x[0] / x[1]
+        }
+    }
+    let flask = of("volume", 100.0, Reading::HalfWidth(0.6));
+    let mass = of("mass", 5.0, Reading::HalfWidth(0.02));
+    let concentration = add_up(&Model(Concentration), &[mass, flask], &HALF_DIVISION_2026).unwrap();
+    near(concentration.percent, 1.0, 1e-12);
+    near(concentration.lines[0].percent, 0.4, 1e-12);
     let whole = add_up(
         &Model(Difference),
         &[of("a", 30.0, scale()), of("b", 5.0, scale())],
