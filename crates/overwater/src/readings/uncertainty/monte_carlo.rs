@@ -3,6 +3,8 @@
 //! Draw k of input v depends on the seed, v and k only: it is word k of stream v of ChaCha8 under the seed, turned into a
 //! value by the inverse of the input's distribution function. The result is therefore the same for any number of threads.
 
+use std::sync::atomic::{AtomicUsize, Ordering};
+
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
@@ -109,11 +111,17 @@ pub fn monte_carlo(
     let blocks = most.div_ceil(BLOCK);
     let mut next = 0;
     let mut stable = None;
+    // Where nothing may end it early, each thread is given its whole share at once.
+    let at_once = match plan.stop {
+        Stop::After(_) => blocks,
+        Stop::WhenStable { .. } => plan.threads,
+    };
     'drawing: while next < blocks {
-        let last = (next + plan.threads).min(blocks);
-        for block in source.blocks(next..last) {
-            all.take(&block, plan.coverage)?;
+        let last = (next + at_once).min(blocks);
+        for block in source.blocks(next..last, plan.threads) {
+            all.take(&block)?;
             if let Stop::WhenStable { figures, .. } = plan.stop {
+                all.summarise(&block, plan.coverage);
                 stable = Some(all.are_stable(figures));
                 if stable == Some(true) {
                     break 'drawing;
@@ -158,19 +166,29 @@ struct Source<'a, M> {
 }
 
 impl<M: MeasurementModel> Source<'_, M> {
-    /// The results of some blocks, in order, each on its own thread where there are several.
-    fn blocks(&self, which: std::ops::Range<usize>) -> Vec<Vec<f64>> {
-        if which.len() <= 1 {
+    /// The results of some blocks, in order, shared out among threads; the next free thread takes the next block.
+    fn blocks(&self, which: std::ops::Range<usize>, threads: usize) -> Vec<Vec<f64>> {
+        let threads = threads.min(which.len());
+        if threads <= 1 {
             return which.map(|block| self.block(block)).collect();
         }
+        let next = AtomicUsize::new(which.start);
+        let own = || {
+            let take = || Some(next.fetch_add(1, Ordering::Relaxed)).filter(|block| *block < which.end);
+            std::iter::from_fn(take).map(|block| (block, self.block(block))).collect::<Vec<_>>()
+        };
+        // A thread that stopped has no results: all of its draws count as failed.
+        let mut all: Vec<Vec<f64>> = which.clone().map(|_| Vec::new()).collect();
         std::thread::scope(|scope| {
-            let running: Vec<_> = which.map(|block| scope.spawn(move || self.block(block))).collect();
-            // A thread that stopped has no results: all of its draws count as failed.
-            running
-                .into_iter()
-                .map(|thread| thread.join().unwrap_or_else(|_| vec![f64::NAN; BLOCK]))
-                .collect()
-        })
+            let running: Vec<_> = (0..threads).map(|_| scope.spawn(own)).collect();
+            for (block, results) in running.into_iter().flat_map(|thread| thread.join().unwrap_or_default()) {
+                if let Some(place) = all.get_mut(block - which.start) {
+                    *place = results;
+                }
+            }
+        });
+        all.iter_mut().filter(|block| block.is_empty()).for_each(|block| *block = vec![f64::NAN; BLOCK]);
+        all
     }
 
     fn block(&self, block: usize) -> Vec<f64> {
@@ -238,9 +256,8 @@ struct Draws {
 }
 
 impl Draws {
-    fn take(&mut self, block: &[f64], coverage: f64) -> Result<()> {
+    fn take(&mut self, block: &[f64]) -> Result<()> {
         self.drawn += block.len();
-        let start = self.results.len();
         self.results.extend(block.iter().copied().filter(|result| result.is_finite()));
         let failed = self.drawn - self.results.len();
         if failed as f64 > MAY_FAIL * self.drawn.max(DRAWS.0) as f64 {
@@ -250,12 +267,15 @@ impl Draws {
                 .advice("an uncertainty reaches beyond the range of the formula: is it half-width or standard uncertainty, \
                          and in the unit of its input?"));
         }
-        let mut own = self.results.get(start..).unwrap_or_default().to_vec();
-        own.sort_unstable_by(f64::total_cmp);
+        Ok(())
+    }
+
+    fn summarise(&mut self, block: &[f64], coverage: f64) {
+        let mut own: Vec<f64> = block.iter().copied().filter(|result| result.is_finite()).collect();
         let (mean, deviation) = moments(&own);
+        sort_tails(&mut own, coverage);
         let [low, high] = shortest(&own, coverage);
         self.of_blocks.push([mean, deviation, low, high]);
-        Ok(())
     }
 
     /// Whether twice the standard deviation of each average over blocks is below the numerical tolerance of u.
@@ -276,7 +296,7 @@ impl Draws {
 
     fn conclude(mut self, plan: Plan, stable: Option<bool>) -> Result<MonteCarlo> {
         let (value, standard_uncertainty) = moments(&self.results);
-        self.results.sort_unstable_by(f64::total_cmp);
+        sort_tails(&mut self.results, plan.coverage);
         Ok(MonteCarlo {
             value,
             standard_uncertainty,
@@ -321,6 +341,22 @@ fn steps(count: usize, coverage: f64) -> usize {
     ((coverage * count as f64).round() as usize).clamp(1, count.saturating_sub(1).max(1))
 }
 
+/// Sorts as many of the least and of the greatest as an interval of this coverage may end at; those between stay as they are.
+fn sort_tails(results: &mut [f64], coverage: f64) {
+    let q = steps(results.len(), coverage);
+    let tail = results.len().saturating_sub(q);
+    if results.len() < 2 || 2 * tail >= results.len() {
+        return results.sort_unstable_by(f64::total_cmp);
+    }
+    let (low, _, rest) = results.select_nth_unstable_by(tail, f64::total_cmp);
+    low.sort_unstable_by(f64::total_cmp);
+    // The place q of all is the place q - tail - 1 of those after the one at `tail`.
+    if q > tail {
+        let (_, _, high) = rest.select_nth_unstable_by(q - tail - 1, f64::total_cmp);
+        high.sort_unstable_by(f64::total_cmp);
+    }
+}
+
 fn at(sorted: &[f64], index: usize) -> f64 {
     sorted.get(index).copied().unwrap_or(f64::NAN)
 }
@@ -353,6 +389,31 @@ mod tests {
         assert_eq!(symmetric(&sorted, 0.5), [625.0, 5625.0]);
         assert_eq!(steps(100, 0.95), 95);
         assert_eq!(steps(2, 0.999), 1);
+    }
+
+    #[test]
+    fn sorted_tails_give_the_intervals_of_a_full_sort() {
+        for count in [1, 2, 3, 7, 20, 101, 1000] {
+            for coverage in [0.5, 0.6827, 0.95, 0.99, 0.999] {
+                let mut numbers: Vec<f64> =
+                    (0..count).map(|k| f64::from((k * 7919 + 13) % 1009) - 400.0).collect();
+                let mut sorted = numbers.clone();
+                sorted.sort_unstable_by(f64::total_cmp);
+                sort_tails(&mut numbers, coverage);
+                // NaN where there is no second number to end at.
+                let bits = |[low, high]: [f64; 2]| [low.to_bits(), high.to_bits()];
+                assert_eq!(
+                    bits(shortest(&numbers, coverage)),
+                    bits(shortest(&sorted, coverage)),
+                    "{count} {coverage}"
+                );
+                assert_eq!(
+                    bits(symmetric(&numbers, coverage)),
+                    bits(symmetric(&sorted, coverage)),
+                    "{count} {coverage}"
+                );
+            }
+        }
     }
 
     #[test]
