@@ -40,7 +40,8 @@ fn every_task_is_asked_well_and_badly_and_every_code_is_raised() {
         assert!(good.contains(task), "{task} has no answer");
         assert!(bad.contains(task), "{task} has no error");
     }
-    for code in Code::ALL {
+    // JSON holds neither NaN nor infinities: as words of the language they are bad syntax, as texts of the wrong type.
+    for code in Code::ALL.into_iter().filter(|code| *code != Code::NotANumber) {
         assert!(codes.contains(code.name()), "{} is not raised", code.name());
     }
 }
@@ -81,7 +82,9 @@ fn an_error_leads_to_what_is_wrong_in_the_request() {
                 Value::Object(_) => rest.starts_with('{'),
                 Value::Array(_) => rest.starts_with('['),
                 // Inside a formula or an equation the place may be further on.
-                Value::String(value) => rest.starts_with('"') || value.contains(rest.split('"').next().unwrap()),
+                Value::String(value) => {
+                    rest.starts_with('"') || value.contains(rest.split('"').next().unwrap())
+                }
                 _ => rest.starts_with(['-', 't', 'f', 'n']) || rest.starts_with(|c: char| c.is_ascii_digit()),
             };
             assert!(begins, "{}: {path} is not at {rest}", vector.name);

@@ -9,7 +9,7 @@ use overwater::plan::{
 };
 use overwater::scalar::Formula;
 use overwater::units::{CUBIC_DECIMETRE_PER_MOLE, DEGREE_CELSIUS, Dimensioned, Temperature};
-use overwater::{Error, bounds};
+use overwater::{Code, Error, bounds};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -312,7 +312,16 @@ pub fn design_assay(request: &AssayDesignRequest) -> Result<DesignedAnswer, Box<
     bounds::PERMANGANATE_MOL_PER_DM3.check(permanganate)?;
     bounds::TITRE_CM3.check(least).map_err(name("least_titre_cm3"))?;
     bounds::TITRE_CM3.check(greatest).map_err(name("greatest_titre_cm3"))?;
-    let found = design(supposed.concentration_mol_per_dm3, permanganate, least, greatest)?;
+    let found =
+        design(supposed.concentration_mol_per_dm3, permanganate, least, greatest).map_err(|error| {
+            let cannot = error.code == Code::CannotBeMet;
+            let mut refusal: Box<Refusal> = error.into();
+            // The core speaks of the titre, which no key gives; it follows from the strength.
+            if cannot {
+                refusal.path = "strength".to_owned();
+            }
+            refusal
+        })?;
     Ok(DesignedAnswer {
         format: FORMAT,
         library_version: env!("CARGO_PKG_VERSION").to_owned(),
