@@ -11,9 +11,11 @@ pub mod answer;
 pub mod bounds;
 pub mod calculation;
 pub mod chemistry;
+pub mod columns;
 mod convert;
 pub mod lines;
 mod locate;
+pub mod peroxide;
 pub mod propagation;
 pub mod provenance;
 pub mod rate;
@@ -21,7 +23,10 @@ mod read;
 pub mod reduction;
 mod refusal;
 pub mod request;
+pub mod respond;
 pub mod schedule;
+pub mod seed;
+mod strict;
 mod table;
 mod template;
 
@@ -30,6 +35,7 @@ pub use read::{
     rate_from_json, rate_from_toml, reduction_from_json, reduction_from_toml,
 };
 pub use refusal::{Place, Refusal};
+pub use respond::{INTERNAL, names as task_names, respond, respond_with_status, schema};
 pub use template::TEMPLATE;
 
 use answer::PlanAnswer;

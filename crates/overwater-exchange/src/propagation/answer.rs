@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 use super::request::UncertainRequest;
 use crate::FORMAT;
 use crate::calculation::result_name;
+use crate::seed::Seed;
 
 /// A result with its uncertainty and where that comes from.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
@@ -80,7 +81,7 @@ pub struct DrawnAnswer {
     /// How many of them have no result.
     pub without_result: f64,
     /// The seed; the same one gives the same answer.
-    pub seed: u64,
+    pub seed: Seed,
     /// How the drawing ended.
     pub behaviour: Behaviour,
 }

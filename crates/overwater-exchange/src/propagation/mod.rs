@@ -18,6 +18,7 @@ use overwater::{Code, Error, nearest};
 
 use crate::Refusal;
 use crate::calculation::in_order;
+use crate::seed::Seed;
 use answer::{Behaviour, DrawnAnswer, LineAnswer, PropagationAnswer, StatedAnswer};
 use request::{CorrelationRequest, PropagationRequest, RuleSetRequest, UncertainRequest};
 
@@ -73,7 +74,7 @@ pub(crate) struct Asked<'a> {
     pub(crate) rules: RuleSetRequest,
     pub(crate) school_rules: Option<&'a str>,
     pub(crate) coverage: Option<f64>,
-    pub(crate) seed: Option<u64>,
+    pub(crate) seed: Option<Seed>,
     pub(crate) draws: Option<usize>,
     pub(crate) correlations: &'a [CorrelationRequest],
 }
@@ -135,7 +136,7 @@ pub(crate) fn carry(
     } else {
         let plan = Plan {
             coverage,
-            seed: asked.seed.unwrap_or(Plan::default().seed),
+            seed: asked.seed.map_or(Plan::default().seed, |seed| seed.0),
             stop: asked.draws.map_or(Plan::default().stop, Stop::After),
             threads: 2,
         };
@@ -147,7 +148,7 @@ pub(crate) fn carry(
             symmetric: drawn.symmetric,
             draws: drawn.draws as f64,
             without_result: drawn.failed as f64,
-            seed: plan.seed,
+            seed: Seed(plan.seed),
             behaviour: match drawn.stable {
                 None => Behaviour::AsMany,
                 Some(true) => Behaviour::Stable,

@@ -6,6 +6,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::propagation::request::{CorrelationRequest, RuleSetRequest, UncertainRequest};
+use crate::seed::Seed;
 
 /// Readings, or the options that go with a table of them.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
@@ -55,6 +56,9 @@ pub struct ReductionRequest {
     /// The decimal sign of a table, where it cannot be told.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub decimal: Option<DecimalRequest>,
+    /// The row whose worked solution is wanted, from 1.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub working: Option<u64>,
     /// Readings that are the same in every row.
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     pub given: BTreeMap<String, f64>,
@@ -77,9 +81,9 @@ pub struct UncertaintyRequest {
     /// Coverage probability, 0.5 to 0.999; 0.95 where it is left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub coverage: Option<f64>,
-    /// Seed of the draws, up to 2^53; 1 where it is left out.
+    /// Seed of the draws, as a number up to 2^53 or as a text; 1 where it is left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub seed: Option<u64>,
+    pub seed: Option<Seed>,
     /// How many draws for each row; 100 000 where it is left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub draws: Option<usize>,
