@@ -34,8 +34,8 @@ pub use read::{
     GREATEST_BYTES, lesson_from_json, lesson_from_toml, propagation_from_json, propagation_from_toml,
     rate_from_json, rate_from_toml, reduction_from_json, reduction_from_toml,
 };
-pub use refusal::{Place, Refusal};
-pub use respond::{INTERNAL, names as task_names, respond, respond_with_status, schema};
+pub use refusal::{INTERNAL, Place, Refusal};
+pub use respond::{names as task_names, respond, respond_with_status, schema};
 pub use template::TEMPLATE;
 
 use answer::PlanAnswer;

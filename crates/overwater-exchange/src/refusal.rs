@@ -3,7 +3,7 @@
 
 use annotate_snippets::{AnnotationKind, Level, Renderer, Snippet};
 use overwater::{Code, Error};
-use schemars::JsonSchema;
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Serialize};
 
 /// Where in a document a refusal points.
@@ -21,6 +21,7 @@ pub struct Place {
 #[serde(deny_unknown_fields)]
 pub struct Refusal {
     /// The kind of refusal: a stable name.
+    #[schemars(schema_with = "codes")]
     pub code: String,
     /// Path of the key, as in `vessels[2].volume_cm3`; empty for the document as a whole.
     pub path: String,
@@ -37,6 +38,14 @@ pub struct Refusal {
     /// The byte range in the document, for a caret.
     #[serde(skip)]
     pub span: Option<(usize, usize)>,
+}
+
+/// The code of a refusal that is the library's own fault; it is none of the core's.
+pub const INTERNAL: &str = "internal";
+
+fn codes(_: &mut SchemaGenerator) -> Schema {
+    let names: Vec<&str> = Code::ALL.iter().map(|code| code.name()).chain([INTERNAL]).collect();
+    json_schema!({ "description": "The kind of refusal: a stable name.", "type": "string", "enum": names })
 }
 
 impl From<Error> for Refusal {
