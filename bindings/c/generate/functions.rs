@@ -68,7 +68,7 @@ pub(crate) fn outputs() -> Result<Vec<Output>> {
     outputs.push(Output::new("src/elementwise/mod.rs", formatted(&module)?));
     let doors = format!(
         "//! Every formula of the catalogue behind its two C functions. {BY}\n\nuse super::door::*;\nuse overwater_c::elementwise::*;\n\n\
-         pub fn doors() -> Vec<Door> {{ vec![{doors}] }}\n"
+         pub(crate) fn doors() -> Vec<Door> {{ vec![{doors}] }}\n"
     );
     outputs.push(Output::new("tests/support/doors.rs", formatted(&doors)?));
     let list = format!(

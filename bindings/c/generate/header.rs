@@ -1,7 +1,6 @@
 //! The header for C.
 
 use std::error::Error;
-use std::fs;
 
 use super::output::{Output, root};
 
@@ -10,15 +9,9 @@ pub(crate) fn output() -> Result<Output, Box<dyn Error>> {
     let mut builder = cbindgen::Builder::new().with_config(
         cbindgen::Config::from_file(root().join("cbindgen.toml")).map_err(|error| error.to_string())?,
     );
-    for file in ["about.rs", "status.rs", "gas.rs", "error.rs", "respond.rs"] {
+    // The last leads on to the other files of its folder.
+    for file in ["about.rs", "status.rs", "gas.rs", "error.rs", "respond.rs", "elementwise/mod.rs"] {
         builder = builder.with_src(root().join("src").join(file));
-    }
-    let mut files: Vec<_> = fs::read_dir(root().join("src/elementwise"))?
-        .map(|entry| Ok(entry?.path()))
-        .collect::<std::io::Result<_>>()?;
-    files.sort();
-    for file in files {
-        builder = builder.with_src(file);
     }
     let mut text = Vec::new();
     builder.generate()?.write(&mut text);
@@ -27,7 +20,7 @@ pub(crate) fn output() -> Result<Output, Box<dyn Error>> {
     let mut kept = String::new();
     let mut lines = text.lines().peekable();
     while let Some(line) = lines.next() {
-        if line.trim() == "*" && lines.peek().is_some_and(|next| next.trim() == "* # Safety") {
+        if line == "//" && lines.peek().is_some_and(|next| *next == "// # Safety") {
             lines.nth(1);
             continue;
         }

@@ -1,13 +1,15 @@
 //! The one door for everything that is not one formula.
 
-mod support;
+mod support {
+    pub(crate) mod details;
+}
 
 use std::ffi::{CStr, c_char};
 use std::ptr::{null, null_mut};
 
 use overwater_c::respond::ow_respond;
 use overwater_c::status::*;
-use support::details;
+use support::details::details;
 
 const REQUEST: &str = r#"{"format": 1, "task": "weigh", "request": {"format": 1, "formula": "H2O2"}}"#;
 

@@ -3,130 +3,206 @@
 use super::door::*;
 use overwater_c::elementwise::*;
 
-pub fn doors() -> Vec<Door> {
+pub(crate) fn doors() -> Vec<Door> {
     vec![
-        plain1!(vapour_pressure, ow_vapour_pressure, ow_vapour_pressure_array),
-        plain1!(vapour_pressure_cipm_2007, ow_vapour_pressure_cipm_2007, ow_vapour_pressure_cipm_2007_array),
+        plain1!(vapour_pressure, vapour::ow_vapour_pressure, vapour::ow_vapour_pressure_array),
+        plain1!(
+            vapour_pressure_cipm_2007,
+            vapour::ow_vapour_pressure_cipm_2007,
+            vapour::ow_vapour_pressure_cipm_2007_array
+        ),
         plain1!(
             vapour_pressure_hyland_wexler_1983,
-            ow_vapour_pressure_hyland_wexler_1983,
-            ow_vapour_pressure_hyland_wexler_1983_array
+            vapour::ow_vapour_pressure_hyland_wexler_1983,
+            vapour::ow_vapour_pressure_hyland_wexler_1983_array
         ),
-        plain1!(vapour_pressure_buck_1981, ow_vapour_pressure_buck_1981, ow_vapour_pressure_buck_1981_array),
-        plain1!(vapour_pressure_buck_1996, ow_vapour_pressure_buck_1996, ow_vapour_pressure_buck_1996_array),
+        plain1!(
+            vapour_pressure_buck_1981,
+            vapour::ow_vapour_pressure_buck_1981,
+            vapour::ow_vapour_pressure_buck_1981_array
+        ),
+        plain1!(
+            vapour_pressure_buck_1996,
+            vapour::ow_vapour_pressure_buck_1996,
+            vapour::ow_vapour_pressure_buck_1996_array
+        ),
         plain1!(
             vapour_pressure_magnus_wmo,
-            ow_vapour_pressure_magnus_wmo,
-            ow_vapour_pressure_magnus_wmo_array
+            vapour::ow_vapour_pressure_magnus_wmo,
+            vapour::ow_vapour_pressure_magnus_wmo_array
         ),
-        plain1!(vapour_pressure_antoine, ow_vapour_pressure_antoine, ow_vapour_pressure_antoine_array),
-        plain1!(vapour_pressure_crc_1992, ow_vapour_pressure_crc_1992, ow_vapour_pressure_crc_1992_array),
+        plain1!(
+            vapour_pressure_antoine,
+            vapour::ow_vapour_pressure_antoine,
+            vapour::ow_vapour_pressure_antoine_array
+        ),
+        plain1!(
+            vapour_pressure_crc_1992,
+            vapour::ow_vapour_pressure_crc_1992,
+            vapour::ow_vapour_pressure_crc_1992_array
+        ),
         plain1!(
             vapour_pressure_openstax_2019,
-            ow_vapour_pressure_openstax_2019,
-            ow_vapour_pressure_openstax_2019_array
+            vapour::ow_vapour_pressure_openstax_2019,
+            vapour::ow_vapour_pressure_openstax_2019_array
         ),
-        plain1!(saturation_temperature, ow_saturation_temperature, ow_saturation_temperature_array),
-        plain1!(sublimation_pressure, ow_sublimation_pressure, ow_sublimation_pressure_array),
-        plain1!(water_density, ow_water_density, ow_water_density_array),
-        plain1!(water_density_kell_1975, ow_water_density_kell_1975, ow_water_density_kell_1975_array),
-        plain2!(water_density_tanaka, ow_water_density_tanaka, ow_water_density_tanaka_array),
+        plain1!(
+            saturation_temperature,
+            vapour::ow_saturation_temperature,
+            vapour::ow_saturation_temperature_array
+        ),
+        plain1!(sublimation_pressure, vapour::ow_sublimation_pressure, vapour::ow_sublimation_pressure_array),
+        plain1!(water_density, water::ow_water_density, water::ow_water_density_array),
+        plain1!(
+            water_density_kell_1975,
+            water::ow_water_density_kell_1975,
+            water::ow_water_density_kell_1975_array
+        ),
+        plain2!(water_density_tanaka, water::ow_water_density_tanaka, water::ow_water_density_tanaka_array),
         plain2!(
             water_density_tanaka_air_saturated,
-            ow_water_density_tanaka_air_saturated,
-            ow_water_density_tanaka_air_saturated_array
+            water::ow_water_density_tanaka_air_saturated,
+            water::ow_water_density_tanaka_air_saturated_array
         ),
-        plain1!(saturated_liquid_density, ow_saturated_liquid_density, ow_saturated_liquid_density_array),
-        plain1!(saturated_vapour_density, ow_saturated_vapour_density, ow_saturated_vapour_density_array),
+        plain1!(
+            saturated_liquid_density,
+            water::ow_saturated_liquid_density,
+            water::ow_saturated_liquid_density_array
+        ),
+        plain1!(
+            saturated_vapour_density,
+            water::ow_saturated_vapour_density,
+            water::ow_saturated_vapour_density_array
+        ),
         plain2!(
             enhancement_factor_greenspan_1976,
-            ow_enhancement_factor_greenspan_1976,
-            ow_enhancement_factor_greenspan_1976_array
+            water::ow_enhancement_factor_greenspan_1976,
+            water::ow_enhancement_factor_greenspan_1976_array
         ),
         plain2!(
             enhancement_factor_hardy_1998,
-            ow_enhancement_factor_hardy_1998,
-            ow_enhancement_factor_hardy_1998_array
+            water::ow_enhancement_factor_hardy_1998,
+            water::ow_enhancement_factor_hardy_1998_array
         ),
         plain2!(
             enhancement_factor_buck_1996,
-            ow_enhancement_factor_buck_1996,
-            ow_enhancement_factor_buck_1996_array
+            water::ow_enhancement_factor_buck_1996,
+            water::ow_enhancement_factor_buck_1996_array
         ),
         plain2!(
             enhancement_factor_cipm_2007,
-            ow_enhancement_factor_cipm_2007,
-            ow_enhancement_factor_cipm_2007_array
+            water::ow_enhancement_factor_cipm_2007,
+            water::ow_enhancement_factor_cipm_2007_array
         ),
-        plain2!(vapour_pressure_in_air, ow_vapour_pressure_in_air, ow_vapour_pressure_in_air_array),
-        plain1!(pkw, ow_pkw, ow_pkw_array),
-        plain1!(brine_humidity, ow_brine_humidity, ow_brine_humidity_array),
+        plain2!(
+            vapour_pressure_in_air,
+            water::ow_vapour_pressure_in_air,
+            water::ow_vapour_pressure_in_air_array
+        ),
+        plain1!(pkw, water::ow_pkw, water::ow_pkw_array),
+        plain1!(brine_humidity, brine::ow_brine_humidity, brine::ow_brine_humidity_array),
         plain1!(
             brine_humidity_greenspan_1977,
-            ow_brine_humidity_greenspan_1977,
-            ow_brine_humidity_greenspan_1977_array
+            brine::ow_brine_humidity_greenspan_1977,
+            brine::ow_brine_humidity_greenspan_1977_array
         ),
-        plain1!(brine_vapour_pressure, ow_brine_vapour_pressure, ow_brine_vapour_pressure_array),
+        plain1!(
+            brine_vapour_pressure,
+            brine::ow_brine_vapour_pressure,
+            brine::ow_brine_vapour_pressure_array
+        ),
         plain1!(
             brine_vapour_pressure_greenspan_1977,
-            ow_brine_vapour_pressure_greenspan_1977,
-            ow_brine_vapour_pressure_greenspan_1977_array
+            brine::ow_brine_vapour_pressure_greenspan_1977,
+            brine::ow_brine_vapour_pressure_greenspan_1977_array
         ),
         plain3!(
             dilute_brine_vapour_pressure,
-            ow_dilute_brine_vapour_pressure,
-            ow_dilute_brine_vapour_pressure_array
+            brine::ow_dilute_brine_vapour_pressure,
+            brine::ow_dilute_brine_vapour_pressure_array
         ),
-        plain1!(brine_density, ow_brine_density, ow_brine_density_array),
-        plain2!(molar_volume, ow_molar_volume, ow_molar_volume_array),
-        plain2!(station_pressure, ow_station_pressure, ow_station_pressure_array),
-        plain2!(sea_level_pressure, ow_sea_level_pressure, ow_sea_level_pressure_array),
+        plain1!(brine_density, brine::ow_brine_density, brine::ow_brine_density_array),
+        plain2!(molar_volume, collected::ow_molar_volume, collected::ow_molar_volume_array),
+        plain2!(station_pressure, barometer::ow_station_pressure, barometer::ow_station_pressure_array),
+        plain2!(sea_level_pressure, barometer::ow_sea_level_pressure, barometer::ow_sea_level_pressure_array),
         plain4!(
             low_level_station_pressure,
-            ow_low_level_station_pressure,
-            ow_low_level_station_pressure_array
+            barometer::ow_low_level_station_pressure,
+            barometer::ow_low_level_station_pressure_array
         ),
         plain4!(
             low_level_sea_level_pressure,
-            ow_low_level_sea_level_pressure,
-            ow_low_level_sea_level_pressure_array
+            barometer::ow_low_level_sea_level_pressure,
+            barometer::ow_low_level_sea_level_pressure_array
         ),
-        plain2!(gravity, ow_gravity, ow_gravity_array),
-        plain1!(gravity_1980, ow_gravity_1980, ow_gravity_1980_array),
-        plain1!(mercury_density, ow_mercury_density, ow_mercury_density_array),
-        plain3!(column_pressure, ow_column_pressure, ow_column_pressure_array),
-        plain3!(column_height, ow_column_height, ow_column_height_array),
-        plain3!(water_column_pressure, ow_water_column_pressure, ow_water_column_pressure_array),
-        plain3!(mercury_column_pressure, ow_mercury_column_pressure, ow_mercury_column_pressure_array),
-        plain1!(conventional_mm_of_water, ow_conventional_mm_of_water, ow_conventional_mm_of_water_array),
+        plain2!(gravity, barometer::ow_gravity, barometer::ow_gravity_array),
+        plain1!(gravity_1980, barometer::ow_gravity_1980, barometer::ow_gravity_1980_array),
+        plain1!(mercury_density, column::ow_mercury_density, column::ow_mercury_density_array),
+        plain3!(column_pressure, column::ow_column_pressure, column::ow_column_pressure_array),
+        plain3!(column_height, column::ow_column_height, column::ow_column_height_array),
+        plain3!(
+            water_column_pressure,
+            column::ow_water_column_pressure,
+            column::ow_water_column_pressure_array
+        ),
+        plain3!(
+            mercury_column_pressure,
+            column::ow_mercury_column_pressure,
+            column::ow_mercury_column_pressure_array
+        ),
+        plain1!(
+            conventional_mm_of_water,
+            column::ow_conventional_mm_of_water,
+            column::ow_conventional_mm_of_water_array
+        ),
         plain1!(
             conventional_mm_of_mercury,
-            ow_conventional_mm_of_mercury,
-            ow_conventional_mm_of_mercury_array
+            column::ow_conventional_mm_of_mercury,
+            column::ow_conventional_mm_of_mercury_array
         ),
-        plain1!(torr, ow_torr, ow_torr_array),
+        plain1!(torr, column::ow_torr, column::ow_torr_array),
         plain3!(
             mercury_barometer_brass_scale,
-            ow_mercury_barometer_brass_scale,
-            ow_mercury_barometer_brass_scale_array
+            barometer::ow_mercury_barometer_brass_scale,
+            barometer::ow_mercury_barometer_brass_scale_array
         ),
         plain3!(
             mercury_barometer_true_scale,
-            ow_mercury_barometer_true_scale,
-            ow_mercury_barometer_true_scale_array
+            barometer::ow_mercury_barometer_true_scale,
+            barometer::ow_mercury_barometer_true_scale_array
         ),
-        plain4!(dry_amount, ow_dry_amount, ow_dry_amount_array),
-        plain5!(dry_amount_with_vapour, ow_dry_amount_with_vapour, ow_dry_amount_with_vapour_array),
-        plain2!(peroxide_concentration, ow_peroxide_concentration, ow_peroxide_concentration_array),
-        plain3!(stock_volume, ow_stock_volume, ow_stock_volume_array),
-        plain5!(assayed_concentration, ow_assayed_concentration, ow_assayed_concentration_array),
-        plain5!(expected_titre, ow_expected_titre, ow_expected_titre_array),
-        plain3!(adiabatic_rise, ow_adiabatic_rise, ow_adiabatic_rise_array),
-        plain3!(oxygen_fraction, ow_oxygen_fraction, ow_oxygen_fraction_array),
-        plain2!(peroxide_density, ow_peroxide_density, ow_peroxide_density_array),
-        plain2!(concentration_from_mass, ow_concentration_from_mass, ow_concentration_from_mass_array),
-        plain2!(mass_from_concentration, ow_mass_from_concentration, ow_mass_from_concentration_array),
-        plain3!(oxygen_saturation, ow_oxygen_saturation, ow_oxygen_saturation_array),
+        plain4!(dry_amount, collected::ow_dry_amount, collected::ow_dry_amount_array),
+        plain5!(
+            dry_amount_with_vapour,
+            collected::ow_dry_amount_with_vapour,
+            collected::ow_dry_amount_with_vapour_array
+        ),
+        plain2!(
+            peroxide_concentration,
+            peroxide::ow_peroxide_concentration,
+            peroxide::ow_peroxide_concentration_array
+        ),
+        plain3!(stock_volume, peroxide::ow_stock_volume, peroxide::ow_stock_volume_array),
+        plain5!(
+            assayed_concentration,
+            peroxide::ow_assayed_concentration,
+            peroxide::ow_assayed_concentration_array
+        ),
+        plain5!(expected_titre, peroxide::ow_expected_titre, peroxide::ow_expected_titre_array),
+        plain3!(adiabatic_rise, peroxide::ow_adiabatic_rise, peroxide::ow_adiabatic_rise_array),
+        plain3!(oxygen_fraction, collected::ow_oxygen_fraction, collected::ow_oxygen_fraction_array),
+        plain2!(peroxide_density, peroxide::ow_peroxide_density, peroxide::ow_peroxide_density_array),
+        plain2!(
+            concentration_from_mass,
+            peroxide::ow_concentration_from_mass,
+            peroxide::ow_concentration_from_mass_array
+        ),
+        plain2!(
+            mass_from_concentration,
+            peroxide::ow_mass_from_concentration,
+            peroxide::ow_mass_from_concentration_array
+        ),
+        plain3!(oxygen_saturation, collected::ow_oxygen_saturation, collected::ow_oxygen_saturation_array),
         gas1!(second_virial_oxygen, 1, species::ow_second_virial, species::ow_second_virial_array),
         gas1!(second_virial_nitrogen, 2, species::ow_second_virial, species::ow_second_virial_array),
         gas1!(second_virial_air, 3, species::ow_second_virial, species::ow_second_virial_array),
