@@ -22,7 +22,10 @@ int main() {
         }
         const std::string answer =
             overwater::respond(R"({"format": 1, "task": "weigh", "request": {"format": 1, "formula": "H2O2"}})");
-        std::printf("%s\n", answer.c_str());
+        // A program of your own would read it with a JSON library.
+        const std::string key = "\"molar_mass_g_per_mol\":";
+        const std::size_t from = answer.find(key) + key.size();
+        std::printf("H2O2: %s g/mol\n", answer.substr(from, answer.find(',', from) - from).c_str());
         // Kelvin instead of degrees Celsius.
         overwater::call(ow_vapour_pressure, 293.15);
     } catch (const overwater::error &refusal) {

@@ -4,6 +4,7 @@
 """
 
 import ctypes
+import json
 import sys
 from array import array
 from ctypes import POINTER, c_char, c_char_p, c_double, c_int32, c_size_t, c_ssize_t
@@ -68,7 +69,8 @@ def main(path):
     library.ow_respond(request, len(request), None, 0, needed, None)
     answer = ctypes.create_string_buffer(needed.value)
     library.ow_respond(request, len(request), answer, len(answer), needed, None)
-    print(answer.value.decode())
+    weighed = json.loads(answer.value)["answer"]
+    print(f"{weighed['formula']}: {weighed['molar_mass_g_per_mol']} g/mol")
 
 
 if __name__ == "__main__":

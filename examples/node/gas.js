@@ -46,4 +46,5 @@ const needed = [0];
 respond(request, Buffer.byteLength(request), null, 0, needed, null);
 const answer = Buffer.alloc(Number(needed[0]));
 respond(request, Buffer.byteLength(request), answer, answer.length, needed, null);
-console.log(answer.toString('utf8', 0, answer.length - 1));
+const weighed = JSON.parse(answer.toString('utf8', 0, answer.length - 1)).answer;
+console.log(`${weighed.formula}: ${weighed.molar_mass_g_per_mol} g/mol`);
