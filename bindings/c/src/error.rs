@@ -103,7 +103,8 @@ impl Fault {
 /// `capacity` bytes from `target` on may be written; `target` may be NULL when `capacity` is 0.
 unsafe fn copy(text: &str, target: *mut c_char, capacity: usize) {
     let Some(room) = capacity.checked_sub(1) else { return };
-    let length = text.floor_char_boundary(room);
+    let most = room.min(text.len());
+    let length = (0..=most).rev().find(|length| text.is_char_boundary(*length)).unwrap_or(0);
     // SAFETY: length + 1 bytes fit.
     unsafe {
         target.cast::<u8>().copy_from(text.as_ptr(), length);

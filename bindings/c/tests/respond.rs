@@ -1,5 +1,8 @@
 //! The one door for everything that is not one formula.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)] // A test fails by panicking.
+#![allow(clippy::undocumented_unsafe_blocks)] // What is pointed to lives in the same function.
+
 mod support {
     pub(crate) mod details;
 }

@@ -6,6 +6,7 @@ use overwater_c::error::{OW_CODE_BYTES, OW_PARAMETER_BYTES, ow_error};
 
 /// What an error struct says after a call.
 #[derive(Debug)]
+#[allow(dead_code)] // Not every test reads all of it.
 pub(crate) struct Details {
     pub(crate) status: i32,
     pub(crate) value: f64,

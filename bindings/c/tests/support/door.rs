@@ -28,6 +28,7 @@ macro_rules! door {
                 }
             };
         }
+        #[allow(unused_macros)] // No gas has a formula of four or five inputs.
         macro_rules! $gas {
             ($name:ident, $number:literal, $room:path, $array:path) => {
                 Door {
@@ -41,7 +42,7 @@ macro_rules! door {
                 }
             };
         }
-        #[allow(unused_imports)] // No gas has a formula of four or five inputs.
+        #[allow(unused_imports)]
         pub(crate) use {$plain, $gas};
     };
 }
