@@ -5,7 +5,7 @@
 //!
 //! * Status codes as `int32_t` ([`status`]), details in a struct that the caller owns ([`error`]).
 //! * No state: every function may be called from any thread at any time.
-//! * No panic leaves: it is caught and reported as [`OW_INTERNAL`](status::OW_INTERNAL) ([`guard`]).
+//! * No panic leaves: it is caught and reported as [`OW_INTERNAL`](status::OW_INTERNAL) (`guard`).
 //! * Signatures use `double`, `int32_t`, `size_t`, `ptrdiff_t` and pointers, nothing else.
 
 pub mod about;
