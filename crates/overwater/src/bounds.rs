@@ -122,10 +122,10 @@ bounds! {
     /// Amount concentration of peroxide.
     CONCENTRATION_MOL_PER_DM3 = "concentration_mol_per_dm3", CONCENTRATION, 0.005, 14.0,
         "stronger than about 40 % by mass is not handled in schools";
-    /// Amount concentration of the peroxide that is diluted.
+    /// Concentration of a stock that is diluted.
     STOCK_MOL_PER_DM3 = "stock_mol_per_dm3", STOCK_CONCENTRATION, 0.005, 14.0,
         "stronger than about 40 % by mass is not handled in schools";
-    /// Amount concentration of the peroxide that it is diluted to.
+    /// Concentration that a dilution is to give.
     WANTED_MOL_PER_DM3 = "wanted_mol_per_dm3", WANTED_CONCENTRATION, 0.005, 14.0,
         "stronger than about 40 % by mass is not handled in schools";
     /// Grams of peroxide in 100 cm3 of solution.
