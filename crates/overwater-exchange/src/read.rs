@@ -9,6 +9,7 @@ use crate::rate::request::RateRequest;
 use crate::reduction::request::ReductionRequest;
 use crate::refusal::{Refusal, syntax};
 use crate::request::LessonRequest;
+use crate::run::request::{CalibrationRequest, RunRequest};
 
 /// The longest request that is read, in bytes: a lesson is a page, and a longer text is some other file.
 pub const GREATEST_BYTES: usize = 1 << 20;
@@ -84,6 +85,38 @@ pub fn propagation_from_json(text: &str) -> Result<PropagationRequest, Box<Refus
     json_text(text)
 }
 
+/// Reads a preparation to be simulated, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn run_from_toml(text: &str) -> Result<RunRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads a preparation to be simulated, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn run_from_json(text: &str) -> Result<RunRequest, Box<Refusal>> {
+    json_text(text)
+}
+
+/// Reads the readings of a trial run, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn calibration_from_toml(text: &str) -> Result<CalibrationRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads the readings of a trial run, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn calibration_from_json(text: &str) -> Result<CalibrationRequest, Box<Refusal>> {
+    json_text(text)
+}
+
 /// A document that says which format it speaks.
 trait Document: DeserializeOwned {
     fn format(&self) -> u32;
@@ -102,6 +135,18 @@ impl Document for ReductionRequest {
 }
 
 impl Document for PropagationRequest {
+    fn format(&self) -> u32 {
+        self.format
+    }
+}
+
+impl Document for RunRequest {
+    fn format(&self) -> u32 {
+        self.format
+    }
+}
+
+impl Document for CalibrationRequest {
     fn format(&self) -> u32 {
         self.format
     }
