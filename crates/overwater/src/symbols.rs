@@ -212,7 +212,7 @@ symbols! {
     DRIP_TIME = "drip_time", "Δt", r"\Delta t", "how long an addition drips", SECOND, None;
     VESSEL_HEIGHT = "vessel_height", "h(vessel)", r"h_\mathrm{vessel}", "height of a vessel above the trough", CENTIMETRE, None;
     RELATIVE_TOLERANCE = "relative_tolerance", "ε", r"\varepsilon", "relative tolerance of the integration", ONE, None;
-    COUNT = "count", "N", "N", "how many", ONE, None;
+    COUNT = "count", "N(count)", r"N_\mathrm{count}", "how many", ONE, None;
     TRIAL_VOLUME = "trial_volume", "V(trial)", r"V_\mathrm{trial}", "gas read in a trial", CUBIC_CENTIMETRE, None;
     PKW = "pkw", "pK(w)", r"\mathrm{p}K_\mathrm{w}", "ionisation of water, -log10 of the molal constant", ONE, Some(&sources::IAPWS_R11_24);
     MOLAR_HEAT_CAPACITY = "molar_heat_capacity", "Cₚ", r"C_{p,\mathrm{m}}", "heat capacity at constant pressure", JOULE_PER_MOLE_KELVIN, Some(&sources::NASA_GLENN_2002);

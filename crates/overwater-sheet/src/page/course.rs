@@ -18,7 +18,7 @@ const LETTER_WIDTH: f64 = 6.4;
 const BAR_TOP: f64 = 20.0;
 const BAR: f64 = 18.0;
 const PANEL: f64 = 92.0;
-const GAP: f64 = 16.0;
+const GAP: f64 = 24.0;
 /// Time between two ticks (s).
 const STEPS: [f64; 12] =
     [1.0, 5.0, 10.0, 30.0, 60.0, 120.0, 300.0, 600.0, 1200.0, 3600.0, 10_800.0, 43_200.0];
