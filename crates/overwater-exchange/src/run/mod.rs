@@ -5,8 +5,8 @@ mod findings;
 pub mod request;
 
 use overwater::apparatus::run::{
-    Addition, Limits, Run, RunVessel, SENSITIVE_TO, TrialReading, calibrate as fit, sensitivities as moves,
-    simulate,
+    Addition, Happening, Limits, Run, RunVessel, SENSITIVE_TO, TrialReading, calibrate as fit,
+    sensitivities as moves, simulate,
 };
 use overwater::peroxide::kinetics::{Law, TYPICAL_MANGANESE_DIOXIDE, half_life};
 use overwater::peroxide::label::Label;
@@ -53,7 +53,7 @@ pub fn run(request: &RunRequest) -> Result<RunAnswer, Box<Refusal>> {
     let names: Vec<String> = run.vessels.iter().map(|vessel| vessel.name.clone()).collect();
     let limits = Limits::default();
     let known = |value: f64| Some(value).filter(|value| value.is_finite());
-    let mut begins = result.first(overwater::apparatus::run::Happening::Rejected);
+    let mut begins = result.first(Happening::Rejected);
     let vessels = run.vessels.iter().zip(&result.vessels).map(|(vessel, outcome)| {
         let from_s = std::mem::replace(&mut begins, outcome.full_at_s);
         RunVesselAnswer {
@@ -71,7 +71,12 @@ pub fn run(request: &RunRequest) -> Result<RunAnswer, Box<Refusal>> {
         assumed,
         findings: findings::findings(&run, &limits, &result),
         additions_s: run.additions.iter().map(|addition| addition.time_s).collect(),
-        events: result.events.iter().map(|event| EventAnswer::new(event, &names)).collect(),
+        events: result
+            .events
+            .iter()
+            .filter(|event| event.what != Happening::Rejected || run.rejected_cm3 > 0.0)
+            .map(|event| EventAnswer::new(event, &names))
+            .collect(),
         vessels: vessels.collect(),
         filled_at_s: result.filled_at_s,
         top_temperature_c: result.top_temperature_c,
@@ -121,6 +126,10 @@ fn read(request: &RunRequest, assumed: &mut Vec<AssumedAnswer>) -> Result<Run, E
     let glass_j_per_k = take(request.glass_j_per_k, usual.glass_j_per_k, "glass_j_per_k", "J/K", GLASS);
     let bubble_rise_cm_per_s =
         take(request.bubble_rise_cm_per_s, usual.bubble_rise_cm_per_s, "bubble_rise_cm_per_s", "cm/s", GLASS);
+    // Additions take their temperature from the room: what is wrong with it is said of the room.
+    bounds::ROOM_TEMPERATURE_C
+        .check(room_c)
+        .map_err(|error| Error { parameter: "room_c".into(), ..error })?;
     let kinetics = kinetics(&request.kinetics, &mut take, TYPICAL)?;
     let end_s = bounds::RUN_END_S.check(request.end_s.unwrap_or(usual.end_s))?;
     let every_s = request.every_s.unwrap_or(end_s / REPORTED);

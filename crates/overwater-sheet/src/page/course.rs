@@ -220,11 +220,11 @@ mod tests {
     fn points_stand_where_their_values_are() {
         let (svg, numbered) = draw(&course(&["tube", "jar 1"]));
         assert!(!numbered && svg.contains(">jar 1<") && svg.contains("A &amp; B"), "{svg}");
-        // 610 px for 400 s; 92 px for 10.4 cm3/s, from y = 54 to 146.
-        assert!(svg.contains(r#"<polyline points="58.0,146.0 363.0,101.8 668.0,57.5""#), "{svg}");
-        // The limit of 6 at 146 - 92 x 6/10.4, dashed.
+        // 610 px for 400 s; 92 px for 10.4 cm3/s, from y = 62 to 154.
+        assert!(svg.contains(r#"<polyline points="58.0,154.0 363.0,109.8 668.0,65.5""#), "{svg}");
+        // The limit of 6 at 154 - 92 x 6/10.4, dashed.
         assert!(
-            svg.contains(r#"<path d="M58 92.9H668" stroke-width="1.2" stroke-dasharray="6 4"/>"#),
+            svg.contains(r#"<path d="M58 100.9H668" stroke-width="1.2" stroke-dasharray="6 4"/>"#),
             "{svg}"
         );
         assert!(svg.contains(">6:00<") && svg.contains(">0:00<"), "{svg}");

@@ -3,6 +3,7 @@
 use super::given::{Addition, Run};
 use super::outcome::{Happening, RunResult};
 use super::simulation::simulate;
+use super::stand::Bench;
 use crate::{Code, Error, Result};
 
 /// What must not be exceeded.
@@ -199,6 +200,10 @@ pub fn advise(run: &Run, concentration_mol_per_dm3: f64, limits: &Limits) -> Res
     bare.check()?;
     if concentration_mol_per_dm3 <= 0.0 {
         return Err(Error::new(Code::OutOfRange, "concentration_mol_per_dm3").value("0 mol/dm3"));
+    }
+    // The depth of the outlet alone stands higher in the stem than it may: no flow is slow enough.
+    if Bench::new(run, 0.0).still_rise_cm() > run.stem_length_cm - limits.stem_margin_cm {
+        return Err(Error::new(Code::CannotBeMet, STEM.name).advice(STEM.help));
     }
     let wanted: f64 = run.rejected_cm3 + run.vessels.iter().map(|vessel| vessel.volume_cm3).sum::<f64>();
     // Gas from one cm3 at 24 dm3/mol, roughly: only how many portions are tried hangs on it.

@@ -241,3 +241,15 @@ pub fn simulate(run: &Run) -> Result<RunResult> {
     result.filled_at_s = result.vessels.last().and_then(|vessel| vessel.full_at_s);
     Ok(result)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_panic_inside_becomes_an_error() {
+        let error = guarded(|| -> f64 { panic!("inside the integrator") }).unwrap_err();
+        assert_eq!((error.code, error.parameter.as_ref()), (Code::CannotBeMet, "run"));
+        assert_eq!(guarded(|| 2.0), Ok(2.0));
+    }
+}

@@ -74,6 +74,11 @@ impl Bench {
         }
     }
 
+    /// How far liquid stands in the stem before any gas flows (cm).
+    pub(super) fn still_rise_cm(&self) -> f64 {
+        100.0 * self.still / (self.density * STANDARD_GRAVITY_1901.si())
+    }
+
     /// Dry gas that fills a volume at the trough (mol/m3).
     pub(super) fn per_volume(&self) -> f64 {
         (self.barometer - self.trough_vapour) / (MOLAR_GAS_2019.si() * self.trough)
