@@ -51,6 +51,9 @@ enum Command {
     Schedule {
         /// The lesson, as for `plan`.
         file: PathBuf,
+        /// Print the whole answer as JSON.
+        #[arg(long)]
+        json: bool,
     },
     /// Simulate a preparation as it is stated: what is added when, how fast the gas comes, how hot it gets, what each
     /// vessel holds, what goes wrong.
@@ -223,7 +226,7 @@ impl From<Weights> for WeightsRequest {
 fn main() -> ExitCode {
     let outcome = match Arguments::parse().command {
         Command::Plan { file, html, json } => plan::run(&file, html.as_deref(), json),
-        Command::Schedule { file } => plan::timeline(&file),
+        Command::Schedule { file, json } => plan::timeline(&file, json),
         Command::Run { file, html, csv, json } => run::run(&file, html.as_deref(), csv, json),
         Command::Calibrate { file, json } => run::calibrate(&file, json),
         Command::Reduce { file, options, keep_good, json, working, format, figures } => {

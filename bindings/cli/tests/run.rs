@@ -113,3 +113,14 @@ fn a_hundred_volumes_at_once_boil_and_say_so() {
     let printed = text(&output.stdout);
     assert!(printed.contains("the flask boils") && printed.contains("add it in portions"), "{printed}");
 }
+
+#[test]
+fn a_schedule_as_json_is_the_one_of_the_plan() {
+    let lesson = format!("{EXAMPLES}/class-of-eight.toml");
+    let read = |command: &str| -> serde_json::Value {
+        serde_json::from_str(&text(&overwater(command, &[&lesson, "--json"]).stdout)).unwrap()
+    };
+    let (schedule, plan) = (read("schedule"), read("plan"));
+    assert_eq!(schedule, plan["schedule"]);
+    assert_eq!(schedule["found"]["portion_cm3"], plan["additions"]["portion_cm3"]);
+}

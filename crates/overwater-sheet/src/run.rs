@@ -156,8 +156,14 @@ pub fn run(answer: &RunAnswer, width: usize) -> String {
             sheet.item("~", &format!("{taken}: {why}"));
         }
     }
+    sheet.heading("What it is not");
+    sheet.paragraph(NOT);
     sheet.finish()
 }
+
+/// What a simulation is not.
+pub(crate) const NOT: &str = "A simulation is no risk assessment. The employer's risk assessment, local rules and licensed practice come first. Try a \
+     preparation out in small, with eye protection, before it is run in front of anybody.";
 
 /// What was assumed, together where the reason is the same.
 pub(crate) fn assumed(answer: &RunAnswer) -> Vec<(String, String)> {
