@@ -94,10 +94,13 @@ const NO_DATA: [(f64, &str); 26] = [
 
 /// Files of the simulation that hold limits, defaults and the search, but no relation of nature; and the table of
 /// activation energies, which is listed as a whole.
-const NO_FORMULA: [&str; 7] = [
+const NO_FORMULA: [&str; 10] = [
     "run/advice.rs",
     "run/calibration.rs",
+    "run/course.rs",
+    "run/events.rs",
     "run/given.rs",
+    "run/sensitivities.rs",
     "run/simulation.rs",
     "run/solver.rs",
     "run/stand.rs",

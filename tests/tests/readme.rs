@@ -97,6 +97,26 @@ fn the_budget_is_what_it_prints() {
 }
 
 #[test]
+fn what_it_says_of_all_at_once_is_what_it_prints() {
+    let sheet = include_str!("../../examples/all-at-once.txt");
+    let shown = section("What it says of a preparation that goes wrong").split("```text\n").nth(2).unwrap();
+    let shown = shown.split("```").next().unwrap();
+    assert!(shown.contains("What goes wrong") && shown.contains("What happens"));
+    assert!(sheet.contains(shown), "{shown}");
+}
+
+#[test]
+fn every_picture_is_there() {
+    let root = std::path::Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/.."));
+    let pictures: Vec<&str> =
+        README.split("](examples/").skip(1).map(|rest| rest.split(')').next().unwrap()).collect();
+    assert!(pictures.len() >= 3, "{pictures:?}");
+    for name in pictures {
+        assert!(root.join("examples").join(name).exists(), "{name}");
+    }
+}
+
+#[test]
 fn what_it_says_of_the_wrong_preparation_is_what_it_prints() {
     let sheet = include_str!("../../examples/goes-wrong.txt");
     for line in block("text").lines() {

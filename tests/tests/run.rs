@@ -389,18 +389,26 @@ fn bad_input_is_refused_by_name() {
         simulate(&run).unwrap_err()
     };
     type Case = (&'static str, Code, fn(&mut Run));
-    let cases: [Case; 9] = [
+    let cases: [Case; 15] = [
         ("tube_bore_mm", Code::OutOfRange, |run| run.tube_bore_mm = 0.0),
         ("stem_length_cm", Code::OutOfRange, |run| run.stem_length_cm = -1.0),
         ("kinetics.k_at_20", Code::OutOfRange, |run| run.kinetics.k_at_20 = 0.0),
         ("additions[12].volume_cm3", Code::Contradiction, |run| run.additions[12].volume_cm3 = 300.0),
         ("additions[1].time_s", Code::Contradiction, |run| run.additions[0].time_s = 40.0),
-        ("outputs_s[1]", Code::OutOfRange, |run| run.outputs_s[0] = 900.0),
+        ("outputs_s[1]", Code::Contradiction, |run| run.outputs_s[0] = 900.0),
         ("room_c", Code::NotANumber, |run| run.room_c = f64::NAN),
         ("vessels[0].volume_cm3", Code::OutOfRange, |run| run.vessels[0].volume_cm3 = 0.0),
         ("additions[0].concentration_mol_per_dm3", Code::NotANumber, |run| {
             run.additions[0].concentration_mol_per_dm3 = f64::INFINITY;
         }),
+        ("additions[12].time_s", Code::Contradiction, |run| run.additions[12].time_s = 1201.0),
+        ("additions[0].temperature_c", Code::OutOfRange, |run| run.additions[0].temperature_c = 80.0),
+        ("heel_cm3", Code::Contradiction, |run| *run = Run { heel_cm3: 246.0, ..Run::default() }),
+        ("kinetics.order", Code::OutOfRange, |run| run.kinetics.law = Law::Power { order: 3.0 }),
+        ("kinetics.half_mol_per_m3", Code::NotANumber, |run| {
+            run.kinetics.law = Law::Saturating { half: f64::NAN };
+        }),
+        ("vessels", Code::TooLarge, |run| run.vessels = vessels(&[1.0; 1001])),
     ];
     for (parameter, code, change) in cases {
         let error = refused(&change);

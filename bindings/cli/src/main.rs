@@ -12,6 +12,7 @@ mod propagate;
 mod rate;
 mod reduce;
 mod rows;
+mod run;
 mod sources;
 mod table;
 
@@ -51,6 +52,32 @@ enum Command {
     Schedule {
         /// The lesson, as for `plan`.
         file: PathBuf,
+        /// Print the whole answer as JSON.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Simulate a preparation as it is stated: what is added when, how fast the gas comes, how hot it gets, what each
+    /// vessel holds, what goes wrong.
+    Run {
+        /// Apparatus, additions, vessels: TOML (or JSON, where the name ends in .json); `-` reads TOML from standard input.
+        file: PathBuf,
+        /// Also write it as a page with a figure.
+        #[arg(long, value_name = "FILE")]
+        html: Option<PathBuf>,
+        /// Print the states against time as a table of comma-separated values.
+        #[arg(long, conflicts_with = "json")]
+        csv: bool,
+        /// Print the whole answer as JSON.
+        #[arg(long)]
+        json: bool,
+    },
+    /// How active a catalyst is, from the readings of one trial: k at 20 degC with its uncertainty.
+    Calibrate {
+        /// Catalyst, liquid, readings: TOML (or JSON, where the name ends in .json); `-` reads TOML from standard input.
+        file: PathBuf,
+        /// Print the whole answer as JSON.
+        #[arg(long)]
+        json: bool,
     },
     /// From readings to results: amount of dry gas, volume at stated conditions, yield, molar mass, with the size of each
     /// correction.
@@ -209,7 +236,9 @@ impl From<Weights> for WeightsRequest {
 fn main() -> ExitCode {
     let outcome = match Arguments::parse().command {
         Command::Plan { file, html, json } => plan::run(&file, html.as_deref(), json),
-        Command::Schedule { file } => plan::timeline(&file),
+        Command::Schedule { file, json } => plan::timeline(&file, json),
+        Command::Run { file, html, csv, json } => run::run(&file, html.as_deref(), csv, json),
+        Command::Calibrate { file, json } => run::calibrate(&file, json),
         Command::Reduce { file, options, keep_good, json, working, format, figures } => {
             let wanted = reduce::Wanted { keep_good, json, working, format, figures };
             reduce::run(&file, options.as_deref(), &wanted)

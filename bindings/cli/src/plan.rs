@@ -27,12 +27,15 @@ pub(crate) fn run(file: &Path, html: Option<&Path>, json: bool) -> Result<(), Me
 }
 
 /// Simulates the preparation and prints portions by the stop-watch, or what stands in their way.
-pub(crate) fn timeline(file: &Path) -> Result<(), Message> {
+pub(crate) fn timeline(file: &Path, json: bool) -> Result<(), Message> {
     let text = files::read(file)?;
     let is_json = file.extension().is_some_and(|extension| extension.eq_ignore_ascii_case("json"));
     let request = if is_json { lesson_from_json(&text) } else { lesson_from_toml(&text) };
     let schedule = request.and_then(|request| schedule(&request));
-    let schedule = schedule.map_err(|refusal| show(&refusal, file, &text, false))?;
+    let schedule = schedule.map_err(|refusal| show(&refusal, file, &text, json))?;
+    if json {
+        return files::print_json(&schedule);
+    }
     files::print(&overwater_sheet::timeline(&schedule, WIDTH))
 }
 

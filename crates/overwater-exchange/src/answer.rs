@@ -5,6 +5,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::request::{FunnelRequest, KindRequest};
+use crate::schedule::ScheduleAnswer;
 
 /// Everything that follows from a lesson.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -30,6 +31,8 @@ pub struct PlanAnswer {
     pub filling: FillingAnswer,
     /// Heat, steam and portions.
     pub additions: AdditionsAnswer,
+    /// What to add and to fill when, simulated, or the limit that no schedule keeps.
+    pub schedule: ScheduleAnswer,
     /// Pressure in the flask, the funnel stem.
     pub back_pressure: BackPressureAnswer,
     /// Water running back.
@@ -320,7 +323,7 @@ pub struct AdditionsAnswer {
     pub boils: bool,
     /// Share of steam in the leaving gas at the end temperature; 1 where it boils.
     pub steam_share_at_once: f64,
-    /// Portion advised (cm3).
+    /// Portion of the schedule; where there is none, the largest that heat alone allows (cm3).
     pub portion_cm3: f64,
     /// Portions.
     pub portions: u32,

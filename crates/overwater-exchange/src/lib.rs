@@ -24,6 +24,7 @@ pub mod reduction;
 mod refusal;
 pub mod request;
 pub mod respond;
+pub mod run;
 pub mod schedule;
 pub mod seed;
 mod strict;
@@ -31,8 +32,9 @@ mod table;
 mod template;
 
 pub use read::{
-    GREATEST_BYTES, lesson_from_json, lesson_from_toml, propagation_from_json, propagation_from_toml,
-    rate_from_json, rate_from_toml, reduction_from_json, reduction_from_toml,
+    GREATEST_BYTES, calibration_from_json, calibration_from_toml, lesson_from_json, lesson_from_toml,
+    propagation_from_json, propagation_from_toml, rate_from_json, rate_from_toml, reduction_from_json,
+    reduction_from_toml, run_from_json, run_from_toml,
 };
 pub use refusal::{INTERNAL, Place, Refusal};
 pub use respond::{names as task_names, respond, respond_with_status, schema};
@@ -60,8 +62,8 @@ pub const FORMAT: u32 = 1;
 /// Everything that the core refuses, with the path of the key.
 pub fn plan(request: &LessonRequest) -> Result<PlanAnswer, Box<Refusal>> {
     let lesson = convert::lesson(request)?;
-    let plan = overwater::plan::plan(&lesson)?;
-    Ok(convert::plan(request, &lesson, &plan))
+    let (plan, schedule) = overwater::plan::schedule::scheduled(&lesson)?;
+    Ok(convert::plan(request, &lesson, &plan, schedule.into()))
 }
 
 /// Plans a lesson written in TOML; a refusal by the core points to the key in the text.
@@ -70,8 +72,12 @@ pub fn plan(request: &LessonRequest) -> Result<PlanAnswer, Box<Refusal>> {
 /// Those of [`lesson_from_toml`] and of [`plan`].
 pub fn plan_toml(text: &str) -> Result<PlanAnswer, Box<Refusal>> {
     let lesson = lesson_from_toml(text)?;
-    plan(&lesson).map_err(|refusal| {
-        let span = locate::in_toml(text, &refusal.path);
-        Box::new(refusal.at(text, span))
-    })
+    plan(&lesson).map_err(|refusal| point_into_toml(refusal, text))
+}
+
+/// A refusal by the core, pointing to the key in the TOML that the request came from.
+#[must_use]
+pub fn point_into_toml(refusal: Box<Refusal>, text: &str) -> Box<Refusal> {
+    let span = locate::in_toml(text, &refusal.path);
+    Box::new(refusal.at(text, span))
 }

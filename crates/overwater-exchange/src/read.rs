@@ -13,6 +13,7 @@ use crate::reduction::request::ReductionRequest;
 use crate::refusal::{Refusal, syntax};
 use crate::request::LessonRequest;
 use crate::respond::listing::{ListRequest, VersionRequest};
+use crate::run::request::{CalibrationRequest, RunRequest};
 use crate::strict::{InOrder, ZERO_CHARACTER};
 use crate::{FORMAT, locate};
 
@@ -90,6 +91,38 @@ pub fn propagation_from_json(text: &str) -> Result<PropagationRequest, Box<Refus
     json_text(text)
 }
 
+/// Reads a preparation to be simulated, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn run_from_toml(text: &str) -> Result<RunRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads a preparation to be simulated, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn run_from_json(text: &str) -> Result<RunRequest, Box<Refusal>> {
+    json_text(text)
+}
+
+/// Reads the readings of a trial run, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn calibration_from_toml(text: &str) -> Result<CalibrationRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads the readings of a trial run, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn calibration_from_json(text: &str) -> Result<CalibrationRequest, Box<Refusal>> {
+    json_text(text)
+}
+
 /// A document that says which format it speaks.
 pub(crate) trait Document: DeserializeOwned {
     fn format(&self) -> u32;
@@ -107,7 +140,8 @@ macro_rules! documents {
 
 documents! {
     LessonRequest, ReductionRequest, RateRequest, PropagationRequest, CalculationRequest, FormulaRequest, BalanceRequest,
-    ListRequest, VersionRequest, ColumnsRequest, StrengthRequest, DilutionRequest, AssayDesignRequest,
+    ListRequest, VersionRequest, ColumnsRequest, StrengthRequest, DilutionRequest, AssayDesignRequest, RunRequest,
+    CalibrationRequest,
 }
 
 /// Reads a lesson written in JSON.

@@ -2,11 +2,14 @@
 
 mod axis;
 mod chart;
+mod course;
 mod labels;
 mod numbers;
 mod oxygen;
 mod plot;
 mod rate;
+mod run;
+mod schedule;
 #[cfg(test)]
 mod tests;
 
@@ -18,6 +21,7 @@ use serde::Serialize;
 
 use chart::Labelling;
 pub use rate::rate_page;
+pub use run::run_page;
 
 /// A vessel with all that is known of it, which the answer keeps in separate lists of one order.
 #[derive(Debug, Serialize)]
@@ -74,6 +78,30 @@ fn render(plan: &PlanAnswer) -> Result<String, Error> {
         figure => Value::from_safe_string(figure),
         figure_is_numbered => labelling == Labelling::Numbers,
         filling_table => oxygen::TABLE,
+        timeline => Value::from(Serde(timeline(plan))),
+        timeline_table => schedule::TABLE,
+    })
+}
+
+/// What the page says of the schedule that was found.
+#[derive(Debug, Serialize)]
+struct Timeline {
+    advised: String,
+    trust: String,
+    lines: Vec<crate::timeline::Line>,
+    figure: String,
+    is_numbered: bool,
+}
+
+fn timeline(plan: &PlanAnswer) -> Option<Timeline> {
+    let found = plan.schedule.found.as_ref()?;
+    let (figure, is_numbered) = schedule::figure(found);
+    Some(Timeline {
+        advised: crate::timeline::advised(found),
+        trust: crate::timeline::trust(found),
+        lines: crate::timeline::lines(found),
+        figure,
+        is_numbered,
     })
 }
 

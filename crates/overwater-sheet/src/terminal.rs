@@ -5,6 +5,7 @@ use overwater_exchange::answer::{BurnAnswer, PlanAnswer, StrengthAnswer};
 use overwater_exchange::request::FunnelRequest;
 
 use crate::layout::Layout;
+use crate::timeline;
 
 /// The preparation sheet as text, at most `width` columns wide (40 at least).
 ///
@@ -225,7 +226,7 @@ fn filling(sheet: &mut Layout, plan: &PlanAnswer) {
 
 fn heat(sheet: &mut Layout, plan: &PlanAnswer) {
     let additions = &plan.additions;
-    sheet.heading("4  Heat: how much peroxide at a time");
+    sheet.heading("4  Heat, and what to add when: from the first portion");
     let rise = |kelvin: f64| format!("+{} K", decimals(kelvin, 0));
     let at_once = if additions.boils {
         format!("it boils (at {} degC)", decimals(additions.boiling_point_c, 1))
@@ -237,20 +238,20 @@ fn heat(sheet: &mut Layout, plan: &PlanAnswer) {
             percent(additions.steam_share_at_once)
         )
     };
+    let advised = match &plan.schedule.found {
+        Some(found) => timeline::advised(found),
+        None => "NONE: see below".to_owned(),
+    };
+    let portion = match plan.schedule.found {
+        Some(_) => "each portion".to_owned(),
+        None => format!("{} at once", measured(additions.portion_cm3)),
+    };
     sheet.pairs(&[
+        ("advised", format!("{advised}, onto {} of water in the flask", measured(additions.heel_cm3))),
         (
-            "advised",
+            &portion,
             format!(
-                "{} portions of {}, onto {} of water in the flask",
-                additions.portions,
-                measured(additions.portion_cm3),
-                measured(additions.heel_cm3)
-            ),
-        ),
-        (
-            "each portion",
-            format!(
-                "{}, {} of the gas is steam, {} of gas; wait until the bubbling slows",
+                "{}, {} of the gas is steam, {} of gas",
                 rise(additions.rise_per_portion_k),
                 percent(additions.steam_share_per_portion),
                 cm3(additions.gas_per_portion_cm3)
@@ -262,6 +263,7 @@ fn heat(sheet: &mut Layout, plan: &PlanAnswer) {
         ),
         ("flask", format!("{} full of liquid at the end", percent(additions.flask_filled_fraction))),
     ]);
+    timeline::write(sheet, &plan.schedule);
 }
 
 fn pressure(sheet: &mut Layout, plan: &PlanAnswer) {

@@ -314,6 +314,47 @@ bounds! {
         "the parameters are fitted to solutions of up to about 5 mol/dm3";
     /// Temperature of a peroxide solution.
     PEROXIDE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 96.0, "the range of the measurements";
+    /// Area of the liquid in the flask.
+    LIQUID_AREA_CM2 = "area_cm2", LIQUID_AREA, 1.0, 1e4, "from a test-tube to a bowl";
+    /// Mass of a catalyst that is simulated.
+    CATALYST_G = "catalyst_g", MASS, 1e-6, 1000.0, "from a trace of an enzyme to a whole bottle";
+    /// Rate constant at 20 degC; its unit is that of its law.
+    RATE_CONSTANT_AT_20 = "k_at_20", RATE_CONSTANT, 1e-12, 1e6, "from no catalyst at all to the fastest enzyme";
+    /// Activation energy.
+    ACTIVATION_J_PER_MOL = "activation_j_per_mol", ACTIVATION_ENERGY, 0.0, 150_000.0,
+        "0 for a rate that does not change with temperature; twice that of peroxide by itself";
+    /// Order of a reaction.
+    REACTION_ORDER = "order", REACTION_ORDER, 0.5, 2.0, "the orders that powders and solutions show";
+    /// Concentration at which a saturating rate is half of its greatest.
+    HALF_MOL_PER_M3 = "half_mol_per_m3", HALF_RATE_CONCENTRATION, 1e-3, 1e5, "from always saturated to never";
+    /// Highest point of the delivery tube above the trough's surface.
+    TUBE_RISE_CM = "tube_rise_cm", TUBE_RISE, 0.0, 200.0, "what stands on a bench";
+    /// Depth of the funnel's tip under the liquid.
+    TIP_DEPTH_CM = "tip_depth_cm", TIP_DEPTH, 0.0, 20.0, "the depth of liquid in a flask";
+    /// Speed at which bubbles rise.
+    BUBBLE_RISE_CM_PER_S = "bubble_rise_cm_per_s", BUBBLE_RISE, 0.01, 50.0,
+        "from standing foam to the largest bubbles";
+    /// Heat lost through the glass.
+    HEAT_LOSS_W_PER_K = "heat_loss_w_per_k", HEAT_LOSS, 0.0, 100.0, "from a perfect jacket to a running cold bath";
+    /// Heat capacity of the glass.
+    GLASS_J_PER_K = "glass_j_per_k", GLASS_HEAT, 0.0, 1e4, "from no glass to 12 kg of it";
+    /// How long a preparation is followed.
+    RUN_END_S = "end_s", RUN_LENGTH, 1e-3, 1e5, "up to a day";
+    /// How long an addition drips.
+    DRIP_S = "over_s", DRIP_TIME, 0.0, 1e5, "0 for a portion poured at once; up to a day";
+    /// Volume of one addition.
+    ADDITION_CM3 = "volume_cm3", LIQUID_VOLUME, 1e-3, 1e4, PERMANENT;
+    /// Concentration of what is added; 0 for water.
+    ADDITION_MOL_PER_DM3 = "concentration_mol_per_dm3", CONCENTRATION, 0.0, 14.0,
+        "0 for water; stronger than about 40 % by mass is not handled in schools";
+    /// Height of a vessel's top above the trough's surface.
+    VESSEL_HEIGHT_CM = "height_cm", VESSEL_HEIGHT, 0.0, 100.0, "taller than any school vessel";
+    /// Relative tolerance of an integration.
+    RELATIVE_TOLERANCE = "rtol", RELATIVE_TOLERANCE, 1e-12, 1e-3, "what double precision and a rough look allow";
+    /// Steps of an integration.
+    MOST_STEPS = "most_steps", COUNT, 1.0, 1e6, "some seconds of work";
+    /// Gas read in a trial; a little below 0 where the level wavers at the start.
+    TRIAL_VOLUME_CM3 = "volume_cm3", TRIAL_VOLUME, -100.0, 1e5, PERMANENT;
     /// Temperature of a species in a flame.
     SPECIES_TEMPERATURE_K = "temperature_k", THERMODYNAMIC_TEMPERATURE, 100.0, 20000.0,
         "from the coldest crystal to the hottest gas of the data";
@@ -367,6 +408,12 @@ mod tests {
             ("s", "_s"),
             ("g/mol", "_g_per_mol"),
             ("K", "_k"),
+            ("cm2", "_cm2"),
+            ("cm/s", "_cm_per_s"),
+            ("W/K", "_w_per_k"),
+            ("J/K", "_j_per_k"),
+            ("J/mol", "_j_per_mol"),
+            ("mol/m3", "_mol_per_m3"),
         ];
         for bound in ALL {
             let unit = bound.symbol.unit.text;

@@ -79,6 +79,18 @@ impl Unit {
     }
 }
 
+/// Square centimetre.
+pub const SQUARE_CENTIMETRE: Unit = Unit::new("cm2", "cm²", r"\mathrm{cm^2}", 1e-4);
+/// Centimetre per second.
+pub const CENTIMETRE_PER_SECOND: Unit = Unit::new("cm/s", "cm/s", r"\mathrm{cm\,s^{-1}}", 1e-2);
+/// Watt per kelvin.
+pub const WATT_PER_KELVIN: Unit = Unit::new("W/K", "W/K", r"\mathrm{W\,K^{-1}}", 1.0);
+/// Joule per kelvin.
+pub const JOULE_PER_KELVIN: Unit = Unit::new("J/K", "J/K", r"\mathrm{J\,K^{-1}}", 1.0);
+/// Joule per mole.
+pub const JOULE_PER_MOLE: Unit = Unit::new("J/mol", "J/mol", r"\mathrm{J\,mol^{-1}}", 1.0);
+/// Mole per cubic metre.
+pub const MOLE_PER_CUBIC_METRE: Unit = Unit::new("mol/m3", "mol/m³", r"\mathrm{mol\,m^{-3}}", 1.0);
 /// No unit: a plain number.
 pub const ONE: Unit = Unit::new("", "", "", 1.0);
 /// Kelvin.

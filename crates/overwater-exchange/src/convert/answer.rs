@@ -8,9 +8,15 @@ use overwater::scalar::{Constant, Source};
 use crate::FORMAT;
 use crate::answer::*;
 use crate::request::{FunnelRequest, KindRequest, LessonRequest};
+use crate::schedule::ScheduleAnswer;
 
 /// The answer to a lesson that has been planned.
-pub(crate) fn plan(request: &LessonRequest, lesson: &Lesson, plan: &Plan) -> PlanAnswer {
+pub(crate) fn plan(
+    request: &LessonRequest,
+    lesson: &Lesson,
+    plan: &Plan,
+    schedule: ScheduleAnswer,
+) -> PlanAnswer {
     PlanAnswer {
         format: FORMAT,
         library_version: env!("CARGO_PKG_VERSION").to_owned(),
@@ -22,6 +28,7 @@ pub(crate) fn plan(request: &LessonRequest, lesson: &Lesson, plan: &Plan) -> Pla
         gas: (&plan.gas).into(),
         filling: (&plan.filling).into(),
         additions: (&plan.additions).into(),
+        schedule,
         back_pressure: (&plan.back_pressure).into(),
         suck_back: (&plan.suck_back).into(),
         burns: all(&plan.burns),

@@ -108,6 +108,8 @@ fn of_inputs<'a>(
 pub(super) static TASKS: &[&dyn Task] = &[
     &Door { name: "plan", about: "a lesson to everything to weigh, dilute, fill, reject, wait for and be careful of", work: crate::plan },
     &Door { name: "schedule", about: "portions by the stop-watch that keep flow, heat and pressure within limits, or what stands in the way", work: crate::schedule::schedule },
+    &Door { name: "run", about: "one preparation simulated: what happens when, what goes wrong, curves, balances", work: crate::run::run },
+    &Door { name: "calibrate", about: "readings of a trial run to the activity of a catalyst at 20 degC with its uncertainty", work: crate::run::calibrate },
     &Door { name: "cautions", about: "what to be careful of in a lesson, and the facts that raise it", work: cautions },
     &Door { name: "reduce", about: "rows of readings to amounts, volumes, yields, molar masses, with the size of each correction", work: |request| reduce(request, request.working) },
     &Door { name: "rate", about: "readings against time to rates, half-lives, orders, activation energies", work: rate },

@@ -1,18 +1,23 @@
 //! The page as a whole. What a figure should read is taken from the answer, or written out where the test says so.
 
 use std::collections::HashSet;
+use std::sync::LazyLock;
 
 use overwater::units::{decimals, significant};
 use overwater_exchange::answer::PlanAnswer;
 use overwater_exchange::plan_toml;
 use overwater_exchange::request::FunnelRequest;
+use overwater_exchange::schedule::ScheduleStep;
 use proptest::prelude::*;
 use roxmltree::{Document, Node, ParsingOptions};
 
 use super::page;
 
+/// Planned once: its schedule is simulated.
 fn example() -> PlanAnswer {
-    plan_toml(include_str!("../../../../examples/oxygen-lesson.toml")).unwrap()
+    static PLANNED: LazyLock<PlanAnswer> =
+        LazyLock::new(|| plan_toml(include_str!("../../../../examples/oxygen-lesson.toml")).unwrap());
+    PLANNED.clone()
 }
 
 fn lesson(flask_cm3: u32, vessels: &str) -> PlanAnswer {
@@ -177,7 +182,7 @@ fn what_the_example_has_to_fetch_is_said_with_its_unit() {
         "Measure 20.8 cm³ of stock, pour it into purified water, and make it up to 100 cm³",
         "hydrogen peroxide, 20.0 vol, 1.78 mol/dm³",
         "90 cm³ of it, and weigh 1.0 g of manganese(IV) oxide, granules",
-        "Add peroxide 5 cm³ at a time, 18 portions",
+        "Add peroxide by the stop-watch: 15 portions of 5 cm³, one every 35 s",
         "Throw away the first 560 cm³ of gas",
         "2. jar 1: sulfur, 0.10 g 3. jar 2: magnesium, 0.10 g",
         "Prepared by",
@@ -284,7 +289,6 @@ fn every_figure_of_the_answer_is_on_the_page_with_its_unit() {
     has("pressure-table", "margin before gas escapes", &[dec(back.margin_cm, 1, "cm")]);
     let train = text(by_id(&document, "train"));
     for words in [
-        "18 of 5 cm³ are advised",
         "come to 48 °C; water boils at 99.8 °C",
         "18.4 cm of the stem is left before gas escapes",
         "draws in 79 cm³ of water; the tube holds 16 cm³",
@@ -507,10 +511,75 @@ fn named(text: &str) -> PlanAnswer {
     for burn in &mut plan.burns {
         burn.vessel = text.to_owned();
     }
+    if let Some(found) = &mut plan.schedule.found {
+        for vessel in &mut found.vessels {
+            vessel.name = text.to_owned();
+        }
+        for step in &mut found.steps {
+            if let ScheduleStep::Fill { vessel, .. } = step {
+                *vessel = text.to_owned();
+            }
+        }
+    }
     for caution in &mut plan.cautions {
         caution.because = text.to_owned();
     }
     plan
+}
+
+#[test]
+fn the_timeline_and_its_figure_say_the_same() {
+    let plan = example();
+    let page = page(&plan);
+    let document = parse(&page);
+    let found = plan.schedule.found.unwrap();
+    let lines = rows(&document, "timeline-table");
+    assert_eq!(lines[1][1], "0:00");
+    assert_eq!(lines.last().unwrap()[2], "all full: TUBE OUT of the water");
+    let fills = lines.iter().filter(|row| row[2].ends_with("over the outlet")).count();
+    assert_eq!(fills, found.vessels.len());
+    let figure = document
+        .descendants()
+        .find(|node| node.attribute("aria-describedby") == Some("timeline-table"))
+        .unwrap();
+    assert_eq!(figure.descendants().filter(|node| node.has_tag_name("polyline")).count(), 3);
+    assert_eq!(figure.descendants().filter(|node| node.has_tag_name("rect")).count(), found.vessels.len());
+    let triangles = figure.descendants().filter(|node| node.attribute("fill") == Some("currentColor"));
+    assert_eq!(triangles.count(), found.portions as usize + 1, "one for each portion, and one in the legend");
+    let finding = text(by_id(&document, "course-finding"));
+    assert!(finding.contains("splint tube fills from 3:3"), "{finding}");
+    assert!(finding.contains(&format!("no more than {} cm³/s", decimals(found.top_flow_cm3_per_s, 1))));
+}
+
+#[test]
+fn a_lesson_without_a_schedule_says_so_in_both_places() {
+    let plan = plan_toml(include_str!("../../../../examples/goes-wrong.toml")).unwrap();
+    let page = page(&plan);
+    sound(&page);
+    let document = parse(&page);
+    assert!(text(by_id(&document, "work")).contains("Do not begin yet"));
+    let train = text(by_id(&document, "train"));
+    assert!(
+        train.contains("No schedule of portions keeps the limits") && train.contains("longer stem"),
+        "{train}"
+    );
+    assert!(!train.contains("Timeline"));
+}
+
+#[test]
+fn the_page_of_a_run_is_sound_too() {
+    let text_of = include_str!("../../../../examples/all-at-once.toml");
+    let answer = overwater_exchange::run::run(&overwater_exchange::run_from_toml(text_of).unwrap()).unwrap();
+    let page = super::run_page(&answer);
+    let document = parse(&page);
+    assert!(!page.contains("could not be written") && !page.contains("NaN"), "{page}");
+    let found = rows(&document, "finding-table");
+    assert_eq!(found.len(), answer.findings.len() + 1);
+    assert_eq!(rows(&document, "event-table").len(), answer.events.len() + 1);
+    assert_eq!(by_id(&document, "course-title").parent().unwrap().attribute("role"), Some("img"));
+    for table in document.descendants().filter(|node| node.has_tag_name("table")) {
+        assert!(table.first_element_child().unwrap().has_tag_name("caption"));
+    }
 }
 
 #[test]

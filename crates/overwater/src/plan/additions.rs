@@ -4,7 +4,7 @@ use crate::apparatus::suck_back::steam_share;
 use crate::peroxide::heat::adiabatic_rise;
 use crate::plan::flow::Train;
 use crate::plan::{Place, StockReport, defaults};
-use crate::units::{CUBIC_CENTIMETRE, DEGREE_CELSIUS, Dimensioned, Temperature, Volume};
+use crate::units::{CUBIC_CENTIMETRE, Concentration, DEGREE_CELSIUS, Dimensioned, Temperature, Volume};
 use crate::water::vapour::saturation_temperature;
 use crate::{Code, Error, Result};
 
@@ -27,7 +27,7 @@ pub struct Additions {
     pub boils: bool,
     /// Share of steam in the gas that leaves at the end temperature; 1 where it boils.
     pub steam_share_at_once: f64,
-    /// Portion advised (cm3).
+    /// Portion (cm3): the largest that warms the water in the flask by no more than is usual, or that of a schedule.
     pub portion_cm3: f64,
     /// Portions.
     pub portions: u32,
@@ -39,6 +39,34 @@ pub struct Additions {
     pub gas_per_portion_cm3: f64,
     /// Share of the flask that is filled with liquid at the end.
     pub flask_filled_fraction: f64,
+}
+
+impl Additions {
+    /// Says of portions of a schedule what it said of its own.
+    pub(super) fn take_portions(
+        &mut self,
+        place: &Place,
+        concentration: Concentration<f64>,
+        portion_cm3: f64,
+        portions: u32,
+    ) {
+        self.gas_per_portion_cm3 *= portion_cm3 / self.portion_cm3;
+        self.rise_per_portion_k =
+            adiabatic_rise(concentration, volume(portion_cm3), volume(self.heel_cm3)).si();
+        self.steam_share_per_portion =
+            steam(place.temperature_c + self.rise_per_portion_k, place, self.boiling_point_c);
+        self.portion_cm3 = portion_cm3;
+        self.portions = portions;
+    }
+}
+
+/// Share of steam in the gas over the liquid; 1 where it boils.
+fn steam(celsius: f64, place: &Place, boiling_point_c: f64) -> f64 {
+    if celsius >= boiling_point_c {
+        1.0
+    } else {
+        steam_share(Temperature::new(DEGREE_CELSIUS.to_si(celsius)), place.pressure())
+    }
 }
 
 fn volume(cm3: f64) -> Volume<f64> {
@@ -62,13 +90,7 @@ pub(super) fn additions(
             .advice("take a larger flask, a stronger solution, or fill fewer vessels from one flask"));
     }
     let boiling_point_c = DEGREE_CELSIUS.from_si(saturation_temperature(place.pressure()).si());
-    let steam = |celsius: f64| {
-        if celsius >= boiling_point_c {
-            1.0
-        } else {
-            steam_share(Temperature::new(DEGREE_CELSIUS.to_si(celsius)), place.pressure())
-        }
-    };
+    let steam = |celsius: f64| steam(celsius, place, boiling_point_c);
     let portion_cm3 = defaults::PORTION_STEPS_CM3
         .into_iter()
         .find(|portion| rise(*portion, train.heel_cm3) <= defaults::PORTION_RISE_K)

@@ -1,6 +1,6 @@
 //! From a plan to the run of one preparation, and to a schedule that can be followed with a stop-watch.
 
-use crate::apparatus::run::{Advice, Limits, Run, RunVessel, advise};
+use crate::apparatus::run::{Advice, Happening, Limits, Point, Run, RunVessel, advise, simulate};
 use crate::plan::lesson::{Funnel, Kind, Lesson};
 use crate::plan::{Plan, defaults};
 use crate::{Error, Result};
@@ -68,6 +68,24 @@ pub struct Step {
     pub action: Action,
 }
 
+/// A schedule for a plan: what is added when, the timeline of everything that is to be done, and the course of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Schedule {
+    /// The limits that it keeps.
+    pub limits: Limits,
+    /// Portions, and the run that shows that they keep the limits.
+    pub advice: Advice,
+    /// When the first vessel is put over the outlet (s).
+    pub filling_begins_s: f64,
+    /// What to do, in order.
+    pub steps: Vec<Step>,
+    /// The state at equal times and after each portion, to be drawn.
+    pub course: Vec<Point>,
+}
+
+/// Equal stretches that the course is drawn in.
+const STRETCHES: u32 = 120;
+
 /// A schedule within the limits for a plan, and its timeline.
 ///
 /// ```
@@ -80,15 +98,16 @@ pub struct Step {
 ///     ..Lesson::default()
 /// };
 /// let plan = overwater::plan::plan(&lesson)?;
-/// let (advice, timeline) = schedule(&lesson, &plan)?;
-/// assert!(advice.result.top_flow_cm3_per_s <= 6.0 && advice.result.top_temperature_c <= 60.0);
-/// assert_eq!(timeline.last().map(|step| &step.action), Some(&Action::TubeOut));
+/// let found = schedule(&lesson, &plan)?;
+/// let result = &found.advice.result;
+/// assert!(result.top_flow_cm3_per_s <= 6.0 && result.top_temperature_c <= 60.0);
+/// assert_eq!(found.steps.last().map(|step| &step.action), Some(&Action::TubeOut));
 /// # Ok::<(), overwater::Error>(())
 /// ```
 ///
 /// # Errors
 /// As for [`advise`]: the limit that cannot be met, and what would help.
-pub fn schedule(lesson: &Lesson, plan: &Plan) -> Result<(Advice, Vec<Step>)> {
+pub fn schedule(lesson: &Lesson, plan: &Plan) -> Result<Schedule> {
     let run = preparation(lesson, plan);
     // A vessel that the plan itself says falls short of what is wanted is held only to the plan's figure.
     let wanted =
@@ -104,7 +123,8 @@ pub fn schedule(lesson: &Lesson, plan: &Plan) -> Result<(Advice, Vec<Step>)> {
             action: Action::Add { volume_cm3: portion.volume_cm3 },
         })
         .collect();
-    let mut begins = advice.result.first(crate::apparatus::run::Happening::Rejected);
+    let filling_begins_s = advice.result.first(Happening::Rejected).unwrap_or(0.0);
+    let mut begins = Some(filling_begins_s);
     for vessel in &advice.result.vessels {
         if let Some(time_s) = begins {
             steps.push(Step { time_s, action: Action::Fill { vessel: vessel.name.clone() } });
@@ -113,7 +133,43 @@ pub fn schedule(lesson: &Lesson, plan: &Plan) -> Result<(Advice, Vec<Step>)> {
     }
     steps.push(Step { time_s: advice.tube_out_s, action: Action::TubeOut });
     steps.sort_by(|one, other| one.time_s.total_cmp(&other.time_s));
-    Ok((advice, steps))
+    let course = course(run, &advice)?;
+    Ok(Schedule { limits, advice, filling_begins_s, steps, course })
+}
+
+fn course(run: Run, advice: &Advice) -> Result<Vec<Point>> {
+    let end_s = advice.tube_out_s;
+    // The flow jumps with each portion: what it was before and what it is just after are both drawn.
+    let after = advice.additions.iter().map(|portion| portion.time_s + JUST_AFTER_S);
+    let mut outputs_s: Vec<f64> = (0..=STRETCHES)
+        .map(|index| end_s * f64::from(index) / f64::from(STRETCHES))
+        .chain(advice.additions.iter().map(|portion| portion.time_s))
+        .chain(after)
+        .filter(|time| *time <= end_s)
+        .collect();
+    outputs_s.sort_by(f64::total_cmp);
+    outputs_s.dedup();
+    Ok(simulate(&Run { additions: advice.additions.clone(), end_s, outputs_s, ..run })?.points)
+}
+
+const JUST_AFTER_S: f64 = 0.01;
+
+/// A plan, and a schedule for it or the limit that stands in its way.
+///
+/// What the plan says of portions is said of those of the schedule, where there is one: there is one advice.
+///
+/// # Errors
+/// As for [`plan`](crate::plan::plan).
+pub fn scheduled(lesson: &Lesson) -> Result<(Plan, Result<Schedule>)> {
+    let mut plan = crate::plan::plan(lesson)?;
+    let found = schedule(lesson, &plan);
+    if let Ok(found) = &found
+        && let Some(first) = found.advice.additions.first()
+    {
+        let count = found.advice.additions.len() as u32;
+        plan.additions.take_portions(&plan.place, plan.stock.run.concentration(), first.volume_cm3, count);
+    }
+    Ok((plan, found))
 }
 
 /// The plan counts with a free volume that does not change; in the run liquid takes up some of it and the gas is warm.
@@ -137,15 +193,39 @@ mod tests {
         let run = preparation(&lesson, &plan);
         assert_eq!((run.flask_cm3, run.heel_cm3, run.stem_length_cm), (250.0, 25.0, 25.0));
         assert!((run.vessels[2].volume_cm3 - 250.0).abs() < 1e-9);
-        let (advice, timeline) = schedule(&lesson, &plan).unwrap();
+        let found = schedule(&lesson, &plan).unwrap();
+        let (advice, timeline) = (&found.advice, &found.steps);
         let fills = timeline.iter().filter(|step| matches!(step.action, Action::Fill { .. })).count();
         assert_eq!(fills, 3);
         assert_eq!(timeline.len(), advice.additions.len() + 4);
         assert!(timeline.is_sorted_by(|one, other| one.time_s <= other.time_s));
+        // Portions at whole tens or fives of seconds, all alike.
+        assert!(advice.additions.iter().all(|portion| portion.time_s % 5.0 == 0.0));
+        assert!(advice.additions.windows(2).all(|pair| pair[0].volume_cm3 == pair[1].volume_cm3));
+        assert_eq!(found.course.last().unwrap().time_s, advice.tube_out_s);
+        assert!(
+            found.course.iter().all(|point| point.flow_cm3_per_s <= found.limits.greatest_flow_cm3_per_s)
+        );
         let asked: Vec<f64> = plan.filling.vessels.iter().map(|v| v.wanted_fraction).collect();
         for (vessel, wanted) in advice.result.vessels.iter().zip(asked) {
             assert!(vessel.oxygen_fraction > wanted - 0.021, "{vessel:?} {wanted}");
         }
+    }
+
+    #[test]
+    fn the_plan_and_the_schedule_advise_the_same_portions() {
+        let lesson = Lesson {
+            stock: Some(Stock::labelled(Label::read("20 vol").unwrap())),
+            vessels: vec![Vessel::default(); 3],
+            ..Lesson::default()
+        };
+        let (plan, found) = scheduled(&lesson).unwrap();
+        let portions = found.unwrap().advice.additions;
+        assert_eq!(plan.additions.portion_cm3, portions[0].volume_cm3);
+        assert_eq!(plan.additions.portions as usize, portions.len());
+        // The heat of one portion onto the heel, by the plan's own formula: 1.785 mol/dm3 warm water by about 40 K.
+        let share = portions[0].volume_cm3 / (portions[0].volume_cm3 + 25.0);
+        assert!((plan.additions.rise_per_portion_k / share - 40.4).abs() < 0.5, "{:?}", plan.additions);
     }
 
     #[test]

@@ -3,6 +3,7 @@
 use super::given::{Addition, Run};
 use super::outcome::{Happening, RunResult};
 use super::simulation::simulate;
+use super::stand::Bench;
 use crate::{Code, Error, Result};
 
 /// What must not be exceeded.
@@ -23,10 +24,14 @@ pub struct Limits {
     pub activity_factor: f64,
     /// Least fraction of oxygen of each vessel, in order; those not named have none.
     pub oxygen_fractions: Vec<f64>,
+    /// How much time is given up to save one portion (s): of two schedules within the limits the one is taken whose
+    /// length and portions, each counted so, come to less; 0 for the soonest whatever it asks of the person.
+    pub portion_counts_s: f64,
 }
 
 impl Default for Limits {
-    /// 1 to 6 cm3/s, 60 degC, 2 cm of stem, two thirds of the flask, bottles that differ by a factor of 2: common practice, no source.
+    /// 1 to 6 cm3/s, 60 degC, 2 cm of stem, two thirds of the flask, bottles that differ by a factor of 2, 15 s for
+    /// a portion: common practice, no source.
     fn default() -> Self {
         Limits {
             least_flow_cm3_per_s: 1.0,
@@ -36,6 +41,7 @@ impl Default for Limits {
             froth_share: 2.0 / 3.0,
             activity_factor: 2.0,
             oxygen_fractions: Vec::new(),
+            portion_counts_s: 15.0,
         }
     }
 }
@@ -145,14 +151,20 @@ fn broken(run: &Run, limits: &Limits, result: &RunResult) -> Option<&'static Lim
 }
 
 /// Portions that can be measured out (cm3).
-const PORTIONS: [f64; 6] = [5.0, 4.0, 3.0, 2.0, 1.0, 0.5];
+const PORTIONS: [f64; 7] = [10.0, 5.0, 4.0, 3.0, 2.0, 1.0, 0.5];
 /// Times between portions that can be followed with a stop-watch (s).
-const INTERVALS: [f64; 11] = [10.0, 15.0, 20.0, 30.0, 40.0, 50.0, 60.0, 75.0, 90.0, 120.0, 180.0];
+const INTERVALS: [f64; 14] =
+    [10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0, 80.0, 100.0, 120.0, 180.0];
 /// More would not be followed by anybody.
 const MOST_PORTIONS: usize = 120;
 
-/// Looks for equal portions of one solution at equal times that fill the vessels soonest within the limits. The
-/// additions of `run` and its length are not used; what is returned has been simulated with the run's own tolerance.
+/// How long a schedule takes, with what its portions count for (s).
+fn cost(advice: &Advice, limits: &Limits) -> f64 {
+    advice.tube_out_s + limits.portion_counts_s * advice.additions.len() as f64
+}
+
+/// Looks for equal portions of one solution at equal, round times that fill the vessels within the limits, soon and with
+/// few portions ([`Limits::portion_counts_s`]). The additions of `run` and its length are not used; what is returned has been simulated with the run's own tolerance.
 ///
 /// # Errors
 /// `cannot_be_met` names the limit that stands in the way of most of the schedules, and what would help; errors of the run itself as for
@@ -165,6 +177,7 @@ pub fn advise(run: &Run, concentration_mol_per_dm3: f64, limits: &Limits) -> Res
         ("limits.stem_margin_cm", limits.stem_margin_cm),
         ("limits.froth_share", limits.froth_share),
         ("limits.activity_factor", limits.activity_factor),
+        ("limits.portion_counts_s", limits.portion_counts_s),
     ];
     for (name, value) in
         numbers.into_iter().chain(limits.oxygen_fractions.iter().map(|f| ("limits.oxygen_fractions", *f)))
@@ -188,6 +201,10 @@ pub fn advise(run: &Run, concentration_mol_per_dm3: f64, limits: &Limits) -> Res
     if concentration_mol_per_dm3 <= 0.0 {
         return Err(Error::new(Code::OutOfRange, "concentration_mol_per_dm3").value("0 mol/dm3"));
     }
+    // The depth of the outlet alone stands higher in the stem than it may: no flow is slow enough.
+    if Bench::new(run, 0.0).still_rise_cm() > run.stem_length_cm - limits.stem_margin_cm {
+        return Err(Error::new(Code::CannotBeMet, STEM.name).advice(STEM.help));
+    }
     let wanted: f64 = run.rejected_cm3 + run.vessels.iter().map(|vessel| vessel.volume_cm3).sum::<f64>();
     // Gas from one cm3 at 24 dm3/mol, roughly: only how many portions are tried hangs on it.
     let gas_per_cm3 = concentration_mol_per_dm3 / 2.0 * 24.0;
@@ -206,8 +223,9 @@ pub fn advise(run: &Run, concentration_mol_per_dm3: f64, limits: &Limits) -> Res
             continue;
         }
         for interval in INTERVALS {
-            let least_time = (wanted / (gas_per_cm3 * volume) - 1.0) * interval;
-            if best.as_ref().is_some_and(|best| best.tube_out_s <= least_time * 0.8) {
+            let least_count = wanted / (gas_per_cm3 * volume);
+            let least_cost = (least_count - 1.0) * interval + least_count * limits.portion_counts_s;
+            if best.as_ref().is_some_and(|best| cost(best, limits) <= least_cost * 0.8) {
                 break;
             }
             // Even with all of the gas, far below the least mean flow.
@@ -248,9 +266,9 @@ pub fn advise(run: &Run, concentration_mol_per_dm3: f64, limits: &Limits) -> Res
                     }
                 }
                 None => {
-                    let sooner = best.as_ref().is_none_or(|best| full < best.tube_out_s);
-                    if sooner {
-                        best = Some(Advice { additions: last.additions, tube_out_s: last.end_s, result });
+                    let found = Advice { additions: last.additions, tube_out_s: last.end_s, result };
+                    if best.as_ref().is_none_or(|best| cost(&found, limits) < cost(best, limits)) {
+                        best = Some(found);
                     }
                     // Longer intervals with this portion only take longer.
                     break;

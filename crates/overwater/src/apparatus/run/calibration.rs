@@ -4,6 +4,7 @@
 //! would be at 20 degC, τ = ∫ exp(-E/R (1/T - 1/293.15 K)) dt. V∞ enters linearly and is eliminated; κ is found
 //! by minimising what is left.
 
+use crate::bounds::{self, Bound};
 use crate::peroxide::kinetics::{STATED_AT_K, arrhenius};
 use crate::{Code, Error, Result};
 
@@ -59,11 +60,6 @@ fn left(taus: &[f64], volumes: &[f64], kappa: f64) -> (f64, f64) {
     (sum, end)
 }
 
-fn refuse(index: usize, field: &str, value: f64, allowed: &str) -> Error {
-    let code = if value.is_finite() { Code::OutOfRange } else { Code::NotANumber };
-    Error::new(code, format!("readings[{index}].{field}")).value(value.to_string()).allowed(allowed)
-}
-
 /// k at 20 degC from the readings of one trial with `catalyst_g` in `liquid_cm3` of liquid. `activation` is the
 /// activation energy (J/mol), used only where the temperature is not 20 degC; `temperature_c` is that of the flask
 /// wherever a reading has none.
@@ -97,39 +93,32 @@ pub fn calibrate(
             .advice("read the volume more often"));
     }
     let needs = [
-        ("catalyst_g", catalyst_g, 1e-6, 1e3),
-        ("liquid_cm3", liquid_cm3, 0.1, 1e4),
-        ("activation", activation, 0.0, 150_000.0),
-        ("temperature_c", temperature_c, 0.0, 100.0),
+        (&bounds::CATALYST_G, "catalyst_g", catalyst_g),
+        (&bounds::ADDITION_CM3, "liquid_cm3", liquid_cm3),
+        (&bounds::ACTIVATION_J_PER_MOL, "activation_j_per_mol", activation),
+        (&bounds::TEMPERATURE_C, "temperature_c", temperature_c),
     ];
-    for (name, value, least, greatest) in needs {
-        if !(value >= least && value <= greatest) {
-            let code = if value.is_finite() { Code::OutOfRange } else { Code::NotANumber };
-            return Err(Error::new(code, name)
-                .value(value.to_string())
-                .allowed(format!("{least} to {greatest}")));
-        }
+    for (bound, name, value) in needs {
+        bound.check(value).map_err(|error| Error { parameter: name.into(), ..error })?;
     }
     let (mut taus, mut volumes) = (Vec::new(), Vec::new());
     let faster = |celsius: f64| arrhenius(activation, celsius + 273.15, STATED_AT_K);
     let (mut before, mut tau) = (0.0, 0.0);
     let mut pace = faster(readings.first().and_then(|first| first.temperature_c).unwrap_or(temperature_c));
     for (index, reading) in readings.iter().enumerate() {
-        if !(reading.time_s >= 0.0 && reading.time_s <= 1e6) {
-            return Err(refuse(index, "time_s", reading.time_s, "0 s or later"));
-        }
-        if !(reading.volume_cm3 >= -100.0 && reading.volume_cm3 <= 1e5) {
-            return Err(refuse(index, "volume_cm3", reading.volume_cm3, "-100 to 100000 cm3"));
-        }
+        let named = |field: &str| format!("readings[{index}].{field}");
+        let check = |bound: &Bound, field: &str, value: f64| {
+            bound.check(value).map_err(|error| Error { parameter: named(field).into(), ..error })
+        };
+        check(&bounds::TIME_S, "time_s", reading.time_s)?;
+        check(&bounds::TRIAL_VOLUME_CM3, "volume_cm3", reading.volume_cm3)?;
+        let celsius = reading.temperature_c.unwrap_or(temperature_c);
+        check(&bounds::TEMPERATURE_C, "temperature_c", celsius)?;
         if index > 0 && reading.time_s <= before {
-            return Err(Error::new(Code::Contradiction, format!("readings[{index}].time_s"))
+            return Err(Error::new(Code::Contradiction, named("time_s"))
                 .value(format!("{} s", reading.time_s))
                 .allowed(format!("later than {before} s"))
                 .advice("give the readings in order of time, each time once"));
-        }
-        let celsius = reading.temperature_c.unwrap_or(temperature_c);
-        if !(0.0..=100.0).contains(&celsius) {
-            return Err(refuse(index, "temperature_c", celsius, "0 to 100 degC"));
         }
         let now = faster(celsius);
         tau += (reading.time_s - before) * 0.5 * (pace + now);

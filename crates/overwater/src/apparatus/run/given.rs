@@ -1,5 +1,8 @@
 //! What a run is made of, and the check of it.
 
+use std::borrow::Cow;
+
+use crate::bounds::{self, Bound};
 use crate::peroxide::kinetics::{Kinetics, Law, TYPICAL_MANGANESE_DIOXIDE};
 use crate::{Code, Error, Result};
 
@@ -89,6 +92,9 @@ pub struct Run {
     pub isothermal: bool,
     /// Without vapour: only to compare with closed forms.
     pub dry: bool,
+    /// Whether oxygen dissolves in the water of the vessels, by its upper bound: each vessel's own water takes up
+    /// as much as pure oxygen at the barometer's pressure saturates it with, less what it has from the air.
+    pub dissolves: bool,
 }
 
 impl Default for Run {
@@ -121,19 +127,29 @@ impl Default for Run {
             most_steps: 20_000,
             isothermal: false,
             dry: false,
+            dissolves: false,
         }
     }
 }
 
-fn within(name: impl Into<String>, value: f64, least: f64, greatest: f64, unit: &str) -> Result<()> {
-    if value >= least && value <= greatest {
+/// Most additions, vessels and times of one run.
+const MOST_LISTED: usize = 1000;
+const MOST_OUTPUTS: usize = 100_000;
+/// Liquid never takes up more of the flask.
+const MOST_LIQUID: f64 = 0.98;
+
+/// Checks a number against a row of the bounds table, under the name that it has here.
+fn within(bound: &Bound, name: impl Into<Cow<'static, str>>, value: f64) -> Result<()> {
+    bound.check(value).map_err(|error| Error { parameter: name.into(), ..error })?;
+    Ok(())
+}
+
+fn not_more(name: &'static str, count: usize, most: usize) -> Result<()> {
+    if count <= most {
         return Ok(());
     }
-    let code = if value.is_finite() { Code::OutOfRange } else { Code::NotANumber };
-    Err(Error::new(code, name.into())
-        .value(format!("{value} {unit}"))
-        .allowed(format!("{least} to {greatest} {unit}"))
-        .advice("give a value that fits on a bench"))
+    let error = Error::new(Code::TooLarge, name).value(count.to_string()).allowed(format!("at most {most}"));
+    Err(error.advice("follow one preparation at a time"))
 }
 
 impl Run {
@@ -143,50 +159,56 @@ impl Run {
     /// `not_a_number` or `out_of_range` for a single number, `contradiction` for liquid that does not fit in the flask,
     /// times out of order, or a heel that leaves no gas space.
     pub fn check(&self) -> Result<()> {
-        let rows: [(&str, f64, f64, f64, &str); 25] = [
-            ("flask_cm3", self.flask_cm3, 5.0, 2e4, "cm3"),
-            ("area_cm2", self.area_cm2, 1.0, 1e4, "cm2"),
-            ("heel_cm3", self.heel_cm3, 0.0, 1e4, "cm3"),
-            ("seal_cm3", self.seal_cm3, 0.0, 1e4, "cm3"),
-            ("catalyst_g", self.catalyst_g, 1e-6, 1000.0, "g"),
-            ("kinetics.k_at_20", self.kinetics.k_at_20, 1e-12, 1e6, ""),
-            ("kinetics.activation", self.kinetics.activation, 0.0, 150_000.0, "J/mol"),
-            ("room_c", self.room_c, 0.0, 45.0, "degC"),
-            ("pressure_kpa", self.pressure_kpa, 40.0, 120.0, "kPa"),
-            ("tube_bore_mm", self.tube_bore_mm, 0.2, 30.0, "mm"),
-            ("tube_length_cm", self.tube_length_cm, 1.0, 1000.0, "cm"),
-            ("outlet_depth_cm", self.outlet_depth_cm, 0.0, 60.0, "cm"),
-            ("tube_rise_cm", self.tube_rise_cm, 0.0, 200.0, "cm"),
-            ("stem_length_cm", self.stem_length_cm, 1.0, 150.0, "cm"),
-            ("tip_depth_cm", self.tip_depth_cm, 0.0, 20.0, "cm"),
-            ("bubble_rise_cm_per_s", self.bubble_rise_cm_per_s, 0.01, 50.0, "cm/s"),
-            ("heat_loss_w_per_k", self.heat_loss_w_per_k, 0.0, 100.0, "W/K"),
-            ("glass_j_per_k", self.glass_j_per_k, 0.0, 1e4, "J/K"),
-            ("rejected_cm3", self.rejected_cm3, 0.0, 1e5, "cm3"),
-            ("end_s", self.end_s, 1e-3, 1e5, "s"),
-            ("rtol", self.rtol, 1e-12, 1e-3, ""),
-            ("most_steps", self.most_steps as f64, 1.0, 1e6, ""),
-            ("additions", self.additions.len() as f64, 0.0, 1000.0, ""),
-            ("vessels", self.vessels.len() as f64, 0.0, 1000.0, ""),
-            ("outputs_s", self.outputs_s.len() as f64, 0.0, 1e5, ""),
+        let rows: [(&Bound, &'static str, f64); 22] = [
+            (&bounds::FLASK_CM3, "flask_cm3", self.flask_cm3),
+            (&bounds::LIQUID_AREA_CM2, "area_cm2", self.area_cm2),
+            (&bounds::LIQUID_CM3, "heel_cm3", self.heel_cm3),
+            (&bounds::LIQUID_CM3, "seal_cm3", self.seal_cm3),
+            (&bounds::CATALYST_G, "catalyst_g", self.catalyst_g),
+            (&bounds::RATE_CONSTANT_AT_20, "kinetics.k_at_20", self.kinetics.k_at_20),
+            (&bounds::ACTIVATION_J_PER_MOL, "kinetics.activation_j_per_mol", self.kinetics.activation),
+            (&bounds::ROOM_TEMPERATURE_C, "room_c", self.room_c),
+            (&bounds::PRESSURE_KPA, "pressure_kpa", self.pressure_kpa),
+            (&bounds::TUBE_BORE_MM, "tube_bore_mm", self.tube_bore_mm),
+            (&bounds::TUBE_LENGTH_CM, "tube_length_cm", self.tube_length_cm),
+            (&bounds::OUTLET_DEPTH_CM, "outlet_depth_cm", self.outlet_depth_cm),
+            (&bounds::TUBE_RISE_CM, "tube_rise_cm", self.tube_rise_cm),
+            (&bounds::STEM_LENGTH_CM, "stem_length_cm", self.stem_length_cm),
+            (&bounds::TIP_DEPTH_CM, "tip_depth_cm", self.tip_depth_cm),
+            (&bounds::BUBBLE_RISE_CM_PER_S, "bubble_rise_cm_per_s", self.bubble_rise_cm_per_s),
+            (&bounds::HEAT_LOSS_W_PER_K, "heat_loss_w_per_k", self.heat_loss_w_per_k),
+            (&bounds::GLASS_J_PER_K, "glass_j_per_k", self.glass_j_per_k),
+            (&bounds::REJECTED_CM3, "rejected_cm3", self.rejected_cm3),
+            (&bounds::RUN_END_S, "end_s", self.end_s),
+            (&bounds::RELATIVE_TOLERANCE, "rtol", self.rtol),
+            (&bounds::MOST_STEPS, "most_steps", self.most_steps as f64),
         ];
-        for (name, value, least, greatest, unit) in rows {
-            within(name, value, least, greatest, unit)?;
+        for (bound, name, value) in rows {
+            within(bound, name, value)?;
         }
+        not_more("additions", self.additions.len(), MOST_LISTED)?;
+        not_more("vessels", self.vessels.len(), MOST_LISTED)?;
+        not_more("outputs_s", self.outputs_s.len(), MOST_OUTPUTS)?;
         match self.kinetics.law {
-            Law::Power { order } => within("kinetics.order", order, 0.5, 2.0, "")?,
-            Law::Saturating { half } => within("kinetics.half", half, 1e-3, 1e5, "mol/m3")?,
+            Law::Power { order } => within(&bounds::REACTION_ORDER, "kinetics.order", order)?,
+            Law::Saturating { half } => within(&bounds::HALF_MOL_PER_M3, "kinetics.half_mol_per_m3", half)?,
         }
         let mut last = 0.0;
         let mut liquid = self.heel_cm3;
         for (index, addition) in self.additions.iter().enumerate() {
             let name = |field: &str| format!("additions[{index}].{field}");
-            within(name("volume_cm3"), addition.volume_cm3, 1e-3, 1e4, "cm3")?;
-            let c = addition.concentration_mol_per_dm3;
-            within(name("concentration_mol_per_dm3"), c, 0.0, 14.0, "mol/dm3")?;
-            within(name("temperature_c"), addition.temperature_c, 0.0, 45.0, "degC")?;
-            within(name("over_s"), addition.over_s, 0.0, self.end_s, "s")?;
-            within(name("time_s"), addition.time_s, 0.0, self.end_s, "s")?;
+            within(&bounds::ADDITION_CM3, name("volume_cm3"), addition.volume_cm3)?;
+            let concentration = addition.concentration_mol_per_dm3;
+            within(&bounds::ADDITION_MOL_PER_DM3, name("concentration_mol_per_dm3"), concentration)?;
+            within(&bounds::ROOM_TEMPERATURE_C, name("temperature_c"), addition.temperature_c)?;
+            within(&bounds::DRIP_S, name("over_s"), addition.over_s)?;
+            within(&bounds::TIME_S, name("time_s"), addition.time_s)?;
+            if addition.time_s > self.end_s {
+                return Err(Error::new(Code::Contradiction, name("time_s"))
+                    .value(format!("{} s", addition.time_s))
+                    .allowed(format!("no later than the end, {} s", self.end_s))
+                    .advice("follow the run for longer, or add earlier"));
+            }
             if addition.time_s < last {
                 return Err(Error::new(Code::Contradiction, name("time_s"))
                     .value(format!("{} s", addition.time_s))
@@ -195,14 +217,14 @@ impl Run {
             }
             last = addition.time_s + addition.over_s;
             liquid += addition.volume_cm3;
-            if liquid >= 0.98 * self.flask_cm3 {
+            if liquid >= MOST_LIQUID * self.flask_cm3 {
                 return Err(Error::new(Code::Contradiction, name("volume_cm3"))
                     .value(format!("{} cm3, {liquid} cm3 with what is in the flask", addition.volume_cm3))
                     .allowed(format!("less than 98 % of the flask of {} cm3", self.flask_cm3))
                     .advice("take a larger flask or add less"));
             }
         }
-        if liquid <= 0.0 || self.heel_cm3 >= 0.98 * self.flask_cm3 {
+        if liquid <= 0.0 || self.heel_cm3 >= MOST_LIQUID * self.flask_cm3 {
             return Err(Error::new(Code::Contradiction, "heel_cm3")
                 .value(format!("{} cm3", self.heel_cm3))
                 .allowed("some liquid, and less than 98 % of the flask")
@@ -210,12 +232,19 @@ impl Run {
         }
         let mut before = 0.0;
         for (index, time) in self.outputs_s.iter().enumerate() {
-            within(format!("outputs_s[{index}]"), *time, before, self.end_s, "s")?;
+            let name = format!("outputs_s[{index}]");
+            within(&bounds::TIME_S, name.clone(), *time)?;
+            if *time < before || *time > self.end_s {
+                return Err(Error::new(Code::Contradiction, name)
+                    .value(format!("{time} s"))
+                    .allowed(format!("{before} to {} s: in order, and within the run", self.end_s))
+                    .advice("give the times in order"));
+            }
             before = *time;
         }
         for (index, vessel) in self.vessels.iter().enumerate() {
-            within(format!("vessels[{index}].volume_cm3"), vessel.volume_cm3, 0.01, 1e5, "cm3")?;
-            within(format!("vessels[{index}].height_cm"), vessel.height_cm, 0.0, 100.0, "cm")?;
+            within(&bounds::VOLUME_CM3, format!("vessels[{index}].volume_cm3"), vessel.volume_cm3)?;
+            within(&bounds::VESSEL_HEIGHT_CM, format!("vessels[{index}].height_cm"), vessel.height_cm)?;
         }
         Ok(())
     }

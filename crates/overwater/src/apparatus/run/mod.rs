@@ -6,10 +6,13 @@
 
 mod advice;
 mod calibration;
+mod course;
+mod events;
 mod given;
 mod model;
 mod outcome;
 mod packed;
+mod sensitivities;
 mod simulation;
 mod solver;
 mod stand;
@@ -18,4 +21,5 @@ pub use advice::{Advice, Limits, advise};
 pub use calibration::{Calibration, TrialReading, calibrate};
 pub use given::{Addition, Run, RunVessel};
 pub use outcome::{Event, Happening, Point, RunResult, VesselOutcome};
-pub use simulation::{RunSensitivities, SENSITIVE_TO, sensitivities, simulate};
+pub use sensitivities::{RunSensitivities, SENSITIVE_TO, sensitivities};
+pub use simulation::simulate;

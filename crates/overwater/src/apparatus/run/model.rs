@@ -18,8 +18,9 @@
 //! The pressure p is barometer + outlet depth + bubble: it is reached at once (the time constant of the gas against
 //! the tube is milliseconds), and gas stored by changes of friction, some Pa of 10⁵, is left out. Friction does act
 //! on the funnel stem. p_w stays below p by itself: when all heat of the reaction goes into steam, q = (1/2) L y, so that
-//! steam is at most 82 % of the gas and the liquid at most 95 degC at one atmosphere. The molar heat capacity of dissolved peroxide is taken as that of water, those of the gases as
-//! one constant: assumptions, which make the heat of reaction depend on T through the oxygen alone.
+//! steam is at most 82 % of the gas and the liquid at most 95 degC at one atmosphere. The molar heat capacity of dissolved
+//! peroxide is taken as that of water, those of the gases as one constant: assumptions, which make the heat of reaction
+//! depend on T through the oxygen alone.
 
 use crate::peroxide::kinetics::Kinetics;
 use crate::reference::constants::MOLAR_GAS_2019;
@@ -303,7 +304,9 @@ impl<S: Valued> Model<S> {
             let out = if leaves.value() > 0.0 { leaves } else { S::number(0.0) };
             let theta = t - HEAT_ZERO;
             let carried = out * theta * GAS_HEAT + out * y * (theta * VAPOUR_HEAT + VAPORISATION);
-            let by_tube = if mode.covered { S::number(1.0) } else { S::number(0.0) };
+            // A stem that overtops without any flow lets nothing into the tube.
+            let takes = mode.covered && mode.capped.is_none_or(|most| most > 0.0);
+            let by_tube = if takes { S::number(1.0) } else { S::number(0.0) };
             let (oxygen, nitrogen) = (out * share, out * (S::number(1.0) - share));
             after.water = before.water + portion.water - out * y;
             after.vapour_out = before.vapour_out + out * y;

@@ -2,8 +2,11 @@
 
 use super::given::{Addition, Run};
 use crate::apparatus::tube;
-use crate::reference::constants::{MOLAR_GAS_2019, STANDARD_GRAVITY_1901, WATER_SURFACE_TENSION};
-use crate::units::{Dimensioned, Length, Temperature, VolumeFlow};
+use crate::gas::solubility::{HenryEquation, dissolved};
+use crate::reference::constants::{
+    AIR_NOT_OXYGEN, MOLAR_GAS_2019, STANDARD_GRAVITY_1901, WATER_SURFACE_TENSION,
+};
+use crate::units::{Dimensioned, Length, Pressure, Temperature, Volume, VolumeFlow};
 use crate::water::density::liquid_density;
 use crate::water::vapour::saturation_pressure;
 
@@ -31,6 +34,8 @@ pub(super) struct Bench {
     pub most_flow: f64,
     pub trough: f64,
     pub trough_vapour: f64,
+    /// Oxygen that a volume of the vessels' water takes up at most (mol/m3); 0 where that is left out.
+    pub taken_up: f64,
     pub spent: f64,
 }
 
@@ -64,8 +69,14 @@ impl Bench {
             most_flow: tube::flow_for_drop(stem - still, bore_q, length),
             trough,
             trough_vapour,
+            taken_up: if run.dissolves { taken_up(trough, barometer - trough_vapour) } else { 0.0 },
             spent: SPENT * peroxide,
         }
+    }
+
+    /// How far liquid stands in the stem before any gas flows (cm).
+    pub(super) fn still_rise_cm(&self) -> f64 {
+        100.0 * self.still / (self.density * STANDARD_GRAVITY_1901.si())
     }
 
     /// Dry gas that fills a volume at the trough (mol/m3).
@@ -82,6 +93,13 @@ impl Bench {
         let j = flow.max(0.0) / self.area;
         liquid * (1.0 + j / self.bubble_rise)
     }
+}
+
+/// What saturates water with pure oxygen, less what saturates it with the oxygen of the air: H p (1 - 0.21).
+fn taken_up(trough: f64, dry_pressure: f64) -> f64 {
+    let solubility = HenryEquation::BensonKrause.solubility(Temperature::new(trough));
+    let not_from_air = Pressure::new(dry_pressure * AIR_NOT_OXYGEN.si());
+    dissolved(solubility, not_from_air, Volume::new(1.0)).si()
 }
 
 fn total_volume(additions: &[Addition]) -> f64 {
