@@ -308,6 +308,12 @@ bounds! {
         "the parameters are fitted to solutions of up to about 5 mol/dm3";
     /// Temperature of a peroxide solution.
     PEROXIDE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 96.0, "the range of the measurements";
+    /// Volume of the water that a product is put into.
+    PRODUCT_WATER_CM3 = "water_cm3", LIQUID_VOLUME, 0.1, 1e5, "from a few drops to a bath";
+    /// Volume of the closed gas space over water.
+    GAS_SPACE_CM3 = "gas_space_cm3", VOLUME, 0.01, 1e6, PERMANENT;
+    /// Share of a product that escapes into the room.
+    LEAK_FRACTION = "leak_fraction", LEAK, 0.0, 1.0, "from none to all of it";
     /// Temperature of a species in a flame.
     SPECIES_TEMPERATURE_K = "temperature_k", THERMODYNAMIC_TEMPERATURE, 100.0, 20000.0,
         "from the coldest crystal to the hottest gas of the data";

@@ -151,6 +151,10 @@ pub const SECOND: Unit = Unit::new("s", "s", r"\mathrm{s}", 1.0);
 pub const PER_SECOND: Unit = Unit::new("1/s", "s⁻¹", r"\mathrm{s^{-1}}", 1.0);
 /// Gram per cubic decimetre.
 pub const GRAM_PER_CUBIC_DECIMETRE: Unit = Unit::new("g/dm3", "g/dm³", r"\mathrm{g\,dm^{-3}}", 1.0);
+/// Minute.
+pub const MINUTE: Unit = Unit::new("min", "min", r"\mathrm{min}", 60.0);
+/// Parts in a million.
+pub const PART_PER_MILLION: Unit = Unit::new("ppm", "ppm", r"\mathrm{ppm}", 1e-6);
 /// Once an hour.
 pub const PER_HOUR: Unit = Unit::new("1/h", "h⁻¹", r"\mathrm{h^{-1}}", 1.0 / 3600.0);
 

@@ -3,6 +3,8 @@
 mod combustion;
 mod sample;
 
+pub mod air;
+pub mod aqueous;
 pub mod thermo;
 
 pub use combustion::{Combustion, oxygen_needed, product_formed, sample_for_oxygen};
