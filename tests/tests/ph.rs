@@ -232,13 +232,13 @@ proptest! {
             // Sulfuric acid loses its first proton wholly: HSO4- without a partner is that proton.
             for acid in Acid::ALL {
                 let of = |c: f64| ph(&Mixture::water().with_acid(acid, c), activity);
-                prop_assert!(of(high) <= of(low) + 1e-9, "{acid:?} {low} {high}");
+                prop_assert!(of(high) <= of(low) + 1e-7, "{acid:?} {low} {high}");
             }
             let alkali = |c: f64| ph(&Mixture::water().with_univalent(c), activity);
-            prop_assert!(alkali(high) >= alkali(low) - 1e-9, "{low} {high}");
+            prop_assert!(alkali(high) >= alkali(low) - 1e-7, "{low} {high}");
             for solid in Hydroxide::ALL {
                 let of = |c: f64| ph(&Mixture::water().with_hydroxide(solid, c), activity);
-                prop_assert!(of(high) >= of(low) - 1e-9, "{solid:?} {low} {high}");
+                prop_assert!(of(high) >= of(low) - 1e-7, "{solid:?} {low} {high}");
             }
         }
     }
@@ -247,7 +247,7 @@ proptest! {
     fn base_into_acid_raises_the_ph(acid in 1e-4..0.2_f64, base in 0.0..0.3_f64, more in 1e-5..0.05_f64) {
         for held in [Acid::SulfurDioxide, Acid::CarbonDioxide, Acid::Phosphoric] {
             let of = |base: f64| ph(&Mixture::water().with_acid(held, acid).with_univalent(base), Activity::Davies);
-            prop_assert!(of(base + more) > of(base) - 1e-9);
+            prop_assert!(of(base + more) > of(base) - 1e-7);
         }
     }
 }

@@ -6,7 +6,7 @@
 
 use overwater::Code;
 use overwater::apparatus::purity::MeanOxygenFraction;
-use overwater::burn::air::{MeanConcentration, RoomConcentration};
+use overwater::burn::air::RoomConcentration;
 use overwater::gas::barometer::StationPressure;
 use overwater::gas::collected::{DryAmount, DryAmountWithVapour};
 use overwater::gas::ideal::IdealMolarVolume;
@@ -393,17 +393,7 @@ formulas! {
         smooth: |[n, v, t, p, changes, time]| {
             let start = RoomConcentration.evaluate([n, v, t, p, 0.0, 0.0]);
             let x = changes * time / 3600.0;
-            // Where hardly anything is left the quotient has no digits.
-            (x > 1e-3 && x < 20.0).then_some(([1e-3 * n, 1e-3 * v, 0.3, 1e-3 * p, 1e-3 * changes / (1.0 + x), 1e-3 * time / (1.0 + x)], start))
-        },
-    };
-    room_mean_concentration: Case {
-        formula: MeanConcentration,
-        typical: [3.12, 200.0, 20.0, 101.325, 2.0, 900.0],
-        smooth: |[n, v, t, p, changes, time]| {
-            let start = RoomConcentration.evaluate([n, v, t, p, 0.0, 0.0]);
-            let x = changes * time / 3600.0;
-            (x > 1e-3 && x < 20.0).then_some(([1e-3 * n, 1e-3 * v, 0.3, 1e-3 * p, 1e-3 * changes, 1e-3 * time], start))
+            (x > 1e-3 && x < 600.0).then_some(([1e-3 * n, 1e-3 * v, 0.3, 1e-3 * p, 1e-3 * changes / (1.0 + x), 1e-3 * time / (1.0 + x)], start))
         },
     };
     // 1 - exp(-vessel/free) is rounded to 1e-16, and is divided by vessel/free: for a vessel much smaller than the

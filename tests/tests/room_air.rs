@@ -2,7 +2,7 @@
 
 use overwater::Code;
 use overwater::burn::air::{
-    Check, MeanConcentration, Release, Room, RoomAir, RoomConcentration, Source, Unit, release,
+    Check, Release, Room, RoomAir, RoomConcentration, Source, Unit, mean_falling, release,
 };
 use overwater::reference::airborne::AIRBORNE;
 use overwater::reference::exposure_limits::{AveragedOver, Body, EXPOSURE_LIMITS, Kind};
@@ -134,23 +134,19 @@ proptest! {
         factor in 0.1..10.0_f64,
     ) {
         let [amount, room, celsius, pressure, changes, time] = drawn;
+        let x = changes * time / 3600.0;
+        // Beyond, nothing is left that a number holds to its last digit.
+        prop_assume!(x < 600.0);
         let more = (amount * factor).clamp(1e-6, 1e5);
-        for formula in [
-            &|inputs| RoomConcentration.number(inputs) as overwater::Result<f64>,
-            &|inputs| MeanConcentration.number(inputs),
-        ] as [&dyn Fn([f64; 6]) -> overwater::Result<f64>; 2] {
-            let one = formula(drawn).unwrap();
-            let other = formula([more, room, celsius, pressure, changes, time]).unwrap();
-            prop_assert!((other * amount - one * more).abs() <= 1e-12 * (one * more).abs());
-        }
+        let one = RoomConcentration.number(drawn).unwrap();
+        let other = RoomConcentration.number([more, room, celsius, pressure, changes, time]).unwrap();
+        prop_assert!((other * amount - one * more).abs() <= 1e-12 * (one * more).abs());
         let start = RoomConcentration.number([amount, room, celsius, pressure, changes, 0.0]).unwrap();
         let later = RoomConcentration.number(drawn).unwrap();
-        let x = changes * time / 3600.0;
-        prop_assume!(x < 600.0);
         prop_assert!((later / start / f64::exp(-x) - 1.0).abs() < 1e-9);
         // The mean lies between the end and the start, and is the integral over the time.
-        let mean = MeanConcentration.number(drawn).unwrap();
-        prop_assert!(mean >= later * (1.0 - 1e-12) && mean <= start * (1.0 + 1e-12));
+        let mean = start * mean_falling(changes / 3600.0, time);
+        prop_assert!(mean >= later * (1.0 - 1e-10) && mean <= start * (1.0 + 1e-10));
         if x > 1e-3 {
             prop_assert!((mean * x / (start - later) - 1.0).abs() < 1e-9);
         }

@@ -312,6 +312,8 @@ bounds! {
     PRODUCT_WATER_CM3 = "water_cm3", LIQUID_VOLUME, 0.1, 1e5, "from a few drops to a bath";
     /// Volume of the closed gas space over water.
     GAS_SPACE_CM3 = "gas_space_cm3", VOLUME, 0.01, 1e6, PERMANENT;
+    /// Time after a gas was let out into a room.
+    ROOM_TIME_S = "time_s", ELAPSED_TIME, 0.0, 86400.0, "up to a day";
     /// Share of a product that escapes into the room.
     LEAK_FRACTION = "leak_fraction", LEAK, 0.0, 1.0, "from none to all of it";
     /// Temperature of a species in a flame.

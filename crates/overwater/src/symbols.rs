@@ -202,8 +202,6 @@ symbols! {
     LEAK = "leak", "L(leak)", r"L_\mathrm{leak}", "share that escapes", ONE, None;
     AIR_CONCENTRATION = "air_concentration", "φ(0)", r"\varphi_0", "volume fraction in the air of the room, at the start", PART_PER_MILLION, Some(&sources::IDEAL_GAS);
     AIR_CONCENTRATION_LATER = "air_concentration_later", "φ(t)", r"\varphi_t", "volume fraction in the air of the room, after the time", PART_PER_MILLION, Some(&sources::MIXED_ROOM);
-    MEAN_SHARE_LEFT = "mean_share_left", "w(mean)", r"w_\mathrm{mean}", "mean share that is left in the air", ONE, Some(&sources::MIXED_ROOM);
-    AIR_CONCENTRATION_MEAN = "air_concentration_mean", "φ(mean)", r"\varphi_\mathrm{mean}", "volume fraction in the air of the room, mean over the time", PART_PER_MILLION, Some(&sources::MIXED_ROOM);
     ACTIVITY_COEFFICIENT = "activity_coefficient", "γ", r"\gamma", "activity coefficient of an ion of one charge", ONE, Some(&sources::DAVIES_1962);
     MOLAR_HEAT_CAPACITY = "molar_heat_capacity", "Cₚ", r"C_{p,\mathrm{m}}", "heat capacity at constant pressure", JOULE_PER_MOLE_KELVIN, Some(&sources::NASA_GLENN_2002);
     MOLAR_ENTHALPY = "molar_enthalpy", "H(T)", "H(T)", "enthalpy, with that of formation at 298.15 K", KILOJOULE_PER_MOLE, Some(&sources::NASA_GLENN_2002);

@@ -6,6 +6,4 @@ mod room;
 
 pub use limits::{Check, Unit};
 pub use release::{Release, RoomAir, Source, release};
-pub use room::{
-    MeanConcentration, Room, RoomConcentration, concentration, falling, mean_falling, time_to_fall,
-};
+pub use room::{Room, RoomConcentration, concentration, falling, mean_falling, time_to_fall};

@@ -18,10 +18,11 @@ const GREATEST: f64 = 4.0 * LN_10;
 const MOST_ROUNDS: usize = 100;
 const MOST_STEPS: usize = 100;
 const NEWTON_STEPS: usize = 30;
-/// A step of Newton's method leaves an error of about its square.
-const SMALL_STEP: f64 = 1e-4;
+/// From here on a step of Newton's method is good enough to look at the activity coefficients again.
+const SMALL_STEP: f64 = 0.3;
 /// Change of ln a(H+) and of the activity coefficient below which they stand still.
-const STILL: f64 = 1e-10;
+/// What is left after the last step is less than a tenth of it.
+const STILL: f64 = 1e-8;
 
 /// Whether activity coefficients are counted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
