@@ -21,6 +21,7 @@ pub mod gases;
 pub mod henry;
 pub mod nasa9;
 pub mod over_water;
+pub mod oxides;
 pub mod phase_transitions;
 pub mod thermochemistry;
 pub mod water_ionisation;
