@@ -308,6 +308,12 @@ bounds! {
         "the parameters are fitted to solutions of up to about 5 mol/dm3";
     /// Temperature of a peroxide solution.
     PEROXIDE_TEMPERATURE_C = "temperature_c", TEMPERATURE, 0.0, 96.0, "the range of the measurements";
+    /// Fraction of oxygen in the dry gas of a jar that something burns in.
+    JAR_OXYGEN_FRACTION = "oxygen_fraction", OXYGEN_FRACTION, 0.0, 1.0, "a fraction of the dry gas";
+    /// Share of a jar's oxygen that a sample is to use up.
+    SHARE_OF_OXYGEN = "share_of_oxygen", SHARE_OF_OXYGEN, 0.01, 1.0, "a share of what the jar holds";
+    /// Mass of ribbon or wire for each metre.
+    MASS_PER_LENGTH_G_PER_M = "mass_per_length_g_per_m", MASS_PER_LENGTH, 1e-3, 1000.0, "from a hair to a bar";
     /// Temperature of a species in a flame.
     SPECIES_TEMPERATURE_K = "temperature_k", THERMODYNAMIC_TEMPERATURE, 100.0, 20000.0,
         "from the coldest crystal to the hottest gas of the data";
@@ -361,6 +367,7 @@ mod tests {
             ("s", "_s"),
             ("g/mol", "_g_per_mol"),
             ("K", "_k"),
+            ("g/m", "_g_per_m"),
         ];
         for bound in ALL {
             let unit = bound.symbol.unit.text;

@@ -46,9 +46,11 @@ const FIRST_K: f64 = 2600.0;
 /// `cannot_be_met` where the temperature lies outside 200 to 6000 K.
 pub fn flame(system: &System, mixture: &Mixture, pressure_kpa: f64) -> Result<Flame> {
     let wanted = mixture.enthalpy_j;
-    let at = |temperature_k: f64| system.at(mixture, temperature_k, pressure_kpa);
+    let near = |temperature_k: f64, known: &Equilibrium| {
+        system.near(mixture, temperature_k, pressure_kpa, Some(known))
+    };
     // A bracket, in growing steps from where most flames are.
-    let mut one = at(FIRST_K)?;
+    let mut one = system.at(mixture, FIRST_K, pressure_kpa)?;
     let rising = one.enthalpy_j < wanted;
     let mut factor = if rising { 1.15 } else { 0.85 };
     let (mut low, mut high) = loop {
@@ -59,13 +61,13 @@ pub fn flame(system: &System, mixture: &Mixture, pressure_kpa: f64) -> Result<Fl
                 .allowed(format!("{LEAST_K} to {GREATEST_K} K"))
                 .advice("check the amounts and the enthalpies of what burns"));
         }
-        let next = at(next_k)?;
+        let next = near(next_k, &one)?;
         match (rising, next.enthalpy_j < wanted) {
             (true, false) => break (one, next),
             (false, true) => break (next, one),
             _ => one = next,
         }
-        factor = factor * factor;
+        factor *= if rising { 1.05 } else { 0.95 };
     };
     // False position, Illinois variant; a bisection where that gains too little.
     let (mut weight_low, mut weight_high) = (1.0, 1.0);
@@ -81,7 +83,8 @@ pub fn flame(system: &System, mixture: &Mixture, pressure_kpa: f64) -> Result<Fl
         let share = if halve { 0.5 } else { (below / (below + above)).clamp(0.0, 1.0) };
         // Half the closeness away from either end, so that both ends close in.
         let inset = 0.4 * CLOSE_K / width;
-        let next = at(low.temperature_k + width * share.clamp(inset, 1.0 - inset))?;
+        let share = share.clamp(inset, 1.0 - inset);
+        let next = near(low.temperature_k + width * share, if share < 0.5 { &low } else { &high })?;
         let is_low = next.enthalpy_j < wanted;
         if is_low {
             weight_high = if last_was_low == Some(true) { 0.5 * weight_high } else { 1.0 };
@@ -136,7 +139,7 @@ fn meet(low: Equilibrium, high: Equilibrium, wanted: f64, atoms: f64) -> Flame {
             fractions,
             condensed,
             enthalpy_j: wanted,
-            point: low.point,
+            potentials: low.potentials,
         },
     }
 }

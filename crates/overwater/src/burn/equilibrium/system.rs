@@ -1,7 +1,7 @@
 //! The species that some elements can form, and the equilibrium among them at a temperature and a pressure.
 
 use super::Mixture;
-use super::interior::{Conditions, Point, solve};
+use super::interior::{Conditions, Start, solve};
 use crate::burn::thermo::{enthalpy, entropy};
 use crate::chem::{Atom, Formula};
 use crate::reference::constants::STANDARD_PRESSURE_1982;
@@ -45,8 +45,8 @@ pub struct Equilibrium {
     pub condensed: Vec<(&'static Species, f64)>,
     /// Enthalpy with that of formation, in J.
     pub enthalpy_j: f64,
-    /// Where the next solution starts from.
-    pub(super) point: Point,
+    /// Potentials of the elements, in the order of the system.
+    pub(super) potentials: Atoms,
 }
 
 impl Equilibrium {
@@ -61,6 +61,12 @@ impl Equilibrium {
     pub fn amount_mol(&self, name: &str) -> f64 {
         let condensed = self.condensed.iter().find(|(species, _)| species.name == name);
         condensed.map_or_else(|| self.gas_mol * self.fraction(name), |(_, amount)| *amount)
+    }
+
+    /// Amount (mol) of all condensed phases with the formula of a species.
+    fn of_formula(&self, wanted: &Species) -> f64 {
+        let same = self.condensed.iter().filter(|(species, _)| species.formula == wanted.formula);
+        same.map(|(_, amount)| amount).sum()
     }
 }
 
@@ -92,8 +98,9 @@ impl System {
         let oxygen = elements.iter().position(|atom| atom.symbol() == "O");
         for (index, atom) in elements.iter().enumerate() {
             let mut all = gases.iter().chain(&condensed);
-            let held = all.clone().any(|member| member.atoms[index] > 0.0);
-            let oxide = oxygen.is_none_or(|o| all.any(|m| m.atoms[index] > 0.0 && m.atoms[o] > 0.0));
+            let holds = |member: &Member, place: usize| member.atoms.get(place).is_some_and(|n| *n > 0.0);
+            let held = all.clone().any(|member| holds(member, index));
+            let oxide = oxygen.is_none_or(|o| all.any(|member| holds(member, index) && holds(member, o)));
             let inert = ["Ar", "He", "Ne", "Cl"].contains(&atom.symbol());
             if !held || !(oxide || inert) {
                 return Err(refuse(
@@ -135,7 +142,7 @@ impl System {
         mixture: &Mixture,
         temperature_k: f64,
         pressure_kpa: f64,
-        start: Option<&Point>,
+        start: Option<&Equilibrium>,
     ) -> Result<Equilibrium> {
         if !(LEAST_K..=GREATEST_K).contains(&temperature_k) {
             let code = if temperature_k.is_finite() { Code::OutOfRange } else { Code::NotANumber };
@@ -181,7 +188,12 @@ impl System {
             condensed_atoms: &condensed_atoms,
             condensed_gibbs: &condensed_gibbs,
         };
-        let point = solve(&conditions, start).ok_or_else(|| {
+        let start = start.map(|near| Start {
+            potentials: &near.potentials,
+            gas: near.gas_mol / total,
+            condensed: condensed.iter().map(|species| near.of_formula(species) / total).collect(),
+        });
+        let point = solve(&conditions, start).or_else(|| solve(&conditions, None)).ok_or_else(|| {
             Error::new(Code::CannotBeMet, "equilibrium")
                 .value(format!("{temperature_k} K, {pressure_kpa} kPa"))
                 .allowed("a mixture whose equilibrium can be found")
@@ -206,7 +218,7 @@ impl System {
                 .filter(|(_, n)| *n > ABSENT * total)
                 .collect(),
             enthalpy_j,
-            point,
+            potentials: point.potentials,
         })
     }
 }
