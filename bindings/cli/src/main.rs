@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 
 mod bounds;
+mod burn;
 mod calculate;
 mod chemistry;
 mod files;
@@ -109,6 +110,9 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Burn a sample in a jar: balanced equation, what is made and left, heat, flame temperature with dissociation, the gas
+    /// after it, how much sample to take.
+    Burn(burn::Arguments),
     /// Print an annotated lesson to start from.
     Template,
     /// Where every number comes from: each constant, coefficient, table and equation in use, with value, unit, uncertainty,
@@ -209,6 +213,7 @@ fn main() -> ExitCode {
             rate::run(&file, options.as_deref(), &wanted)
         }
         Command::Propagate { file, json } => propagate::run(&file, json),
+        Command::Burn(arguments) => burn::run(arguments),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Bounds { text, csv, json } => bounds::run(&text, csv, json),
