@@ -13,6 +13,7 @@ mod rate;
 mod reduce;
 mod rows;
 mod sources;
+mod species;
 mod table;
 
 use std::path::PathBuf;
@@ -113,6 +114,16 @@ enum Command {
     /// Burn a sample in a jar: balanced equation, what is made and left, heat, flame temperature with dissociation, the gas
     /// after it, how much sample to take.
     Burn(burn::Arguments),
+    /// The gases and condensed phases that flames are worked out with; with --json also their coefficients of heat capacity,
+    /// enthalpy and entropy, for use elsewhere.
+    Species {
+        /// Only species whose name or formula holds this text, in any case.
+        #[arg(default_value = "")]
+        text: String,
+        /// Print JSON with the coefficients.
+        #[arg(long)]
+        json: bool,
+    },
     /// Print an annotated lesson to start from.
     Template,
     /// Where every number comes from: each constant, coefficient, table and equation in use, with value, unit, uncertainty,
@@ -214,6 +225,7 @@ fn main() -> ExitCode {
         }
         Command::Propagate { file, json } => propagate::run(&file, json),
         Command::Burn(arguments) => burn::run(arguments),
+        Command::Species { text, json } => species::run(&text, json),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Bounds { text, csv, json } => bounds::run(&text, csv, json),

@@ -23,6 +23,7 @@ pub mod reduction;
 mod refusal;
 pub mod request;
 pub mod schedule;
+pub mod species;
 mod table;
 mod template;
 

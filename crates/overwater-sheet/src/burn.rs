@@ -132,9 +132,9 @@ fn pairs(product: &ProductAnswer) -> Vec<(&'static str, String)> {
             number(after.volume_cm3)
         ),
     ));
-    let washed = after
-        .water_rise_washed_cm3
-        .map_or_else(String::new, |cm3| format!("; {} when the gas made has dissolved", rise(cm3)));
+    let washed = after.water_rise_washed_cm3.map_or_else(String::new, |cm3| {
+        format!("; {} when water or alkali has taken up the acid gas", rise(cm3))
+    });
     pairs.push(("under water", format!("the water {}{washed}", rise(after.water_rise_cm3))));
     pairs
 }

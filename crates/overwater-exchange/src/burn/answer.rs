@@ -153,7 +153,7 @@ pub struct AfterAnswer {
     pub volume_cm3: f64,
     /// How much the water rises (below 0: falls) in a jar opened under water, before any gas dissolves (cm3).
     pub water_rise_cm3: f64,
-    /// The same when all gas that was made has dissolved; nothing where none was made (cm3).
+    /// The same when the acid gases that were made have been taken up by water or alkali; nothing where none was made (cm3).
     pub water_rise_washed_cm3: Option<f64>,
 }
 

@@ -5,6 +5,7 @@ use crate::burn::{
     Answer, Combustion, Extent, Fuel, Jar, Role, answers, extent, heat_released, in_little_oxygen,
     oxygen_needed, sample_for_oxygen,
 };
+use crate::reference::oxides::ACID_GASES;
 use crate::reference::thermochemistry::Phase;
 use crate::symbols;
 use crate::units::{Dimensioned, GRAM, Mass, Moles};
@@ -63,7 +64,7 @@ pub struct GasAfter {
     pub volume_cm3: f64,
     /// How much the water rises (positive) or falls in a jar opened under water, in cm3, before any gas dissolves.
     pub water_rise_cm3: f64,
-    /// The same when all gas that the burn made has dissolved or been taken up; nothing where it made none.
+    /// The same when the acid gases that the burn made have been taken up by water or alkali; nothing where it made none.
     pub water_rise_washed_cm3: Option<f64>,
 }
 
@@ -199,6 +200,11 @@ fn after(fuel: &Fuel, jar: &Jar, inside: Contents, extent: &Extent, made: &[Amou
     let nitrogen_mmol = 1000.0 * inside.nitrogen_mol;
     let made_mmol: f64 =
         made.iter().filter(|amount| amount.phase == Phase::Gas).map(|amount| amount.amount_mmol).sum();
+    let acid_mmol: f64 = made
+        .iter()
+        .filter(|amount| ACID_GASES.contains(&amount.formula.as_str()))
+        .map(|amount| amount.amount_mmol)
+        .sum();
     let sample_mmol = if fuel.phase == Phase::Gas { 1000.0 * extent.left_mol } else { 0.0 };
     let kept = oxygen_mmol + nitrogen_mmol + sample_mmol;
     let volume_cm3 = jar.moist_cm3((kept + made_mmol) / 1000.0);
@@ -209,7 +215,8 @@ fn after(fuel: &Fuel, jar: &Jar, inside: Contents, extent: &Extent, made: &[Amou
         sample_mmol,
         volume_cm3,
         water_rise_cm3: jar.volume_cm3 - volume_cm3,
-        water_rise_washed_cm3: (made_mmol > 0.0).then(|| jar.volume_cm3 - jar.moist_cm3(kept / 1000.0)),
+        water_rise_washed_cm3: (acid_mmol > 0.0)
+            .then(|| jar.volume_cm3 - jar.moist_cm3((kept + made_mmol - acid_mmol) / 1000.0)),
     }
 }
 

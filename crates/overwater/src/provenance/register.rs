@@ -711,6 +711,13 @@ fn of_tables() -> Vec<Entry> {
             &sources::CRC_THERMOCHEMISTRY,
         ),
         table(
+            "acid_gases",
+            format!("gases that water or dilute alkali takes up, {}", oxides::ACID_GASES.join(", ")),
+            "",
+            String::new(),
+            &sources::COMMON_PRACTICE,
+        ),
+        table(
             "fuel_names",
             format!("other names of what burns, {} names", oxides::FUEL_NAMES.len()),
             "",

@@ -49,6 +49,9 @@ pub static OXIDES: [Oxides; 14] = [
     oxides("K", "KO2", &["K2O"], "K2O"),
 ];
 
+/// Gases that water or dilute alkali takes up for the most part; carbon monoxide and nitrogen stay.
+pub static ACID_GASES: [&str; 3] = ["SO2", "SO3", "CO2"];
+
 /// A fuel of which the handbook gives no entropy.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LiquidFuel {
