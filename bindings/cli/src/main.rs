@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 
 mod bounds;
+mod burn;
 mod calculate;
 mod chemistry;
 mod files;
@@ -12,6 +13,7 @@ mod rate;
 mod reduce;
 mod rows;
 mod sources;
+mod species;
 mod table;
 
 use std::path::PathBuf;
@@ -106,6 +108,19 @@ enum Command {
         /// reads TOML from standard input.
         file: PathBuf,
         /// Print the whole answer as JSON.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Burn a sample in a jar: balanced equation, what is made and left, heat, flame temperature with dissociation, the gas
+    /// after it, how much sample to take.
+    Burn(burn::Arguments),
+    /// The gases and condensed phases that flames are worked out with; with --json also their coefficients of heat capacity,
+    /// enthalpy and entropy, for use elsewhere.
+    Species {
+        /// Only species whose name or formula holds this text, in any case.
+        #[arg(default_value = "")]
+        text: String,
+        /// Print JSON with the coefficients.
         #[arg(long)]
         json: bool,
     },
@@ -209,6 +224,8 @@ fn main() -> ExitCode {
             rate::run(&file, options.as_deref(), &wanted)
         }
         Command::Propagate { file, json } => propagate::run(&file, json),
+        Command::Burn(arguments) => burn::run(arguments),
+        Command::Species { text, json } => species::run(&text, json),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Bounds { text, csv, json } => bounds::run(&text, csv, json),

@@ -9,6 +9,7 @@
 
 pub mod answer;
 pub mod bounds;
+pub mod burn;
 pub mod calculation;
 pub mod chemistry;
 mod convert;
@@ -22,12 +23,14 @@ pub mod reduction;
 mod refusal;
 pub mod request;
 pub mod schedule;
+pub mod species;
 mod table;
 mod template;
 
 pub use read::{
-    GREATEST_BYTES, lesson_from_json, lesson_from_toml, propagation_from_json, propagation_from_toml,
-    rate_from_json, rate_from_toml, reduction_from_json, reduction_from_toml,
+    GREATEST_BYTES, burn_from_json, burn_from_toml, lesson_from_json, lesson_from_toml,
+    propagation_from_json, propagation_from_toml, rate_from_json, rate_from_toml, reduction_from_json,
+    reduction_from_toml,
 };
 pub use refusal::{Place, Refusal};
 pub use template::TEMPLATE;

@@ -4,6 +4,7 @@ use overwater::{Code, Error, nearest};
 use serde::de::DeserializeOwned;
 
 use crate::FORMAT;
+use crate::burn::request::BurnRequest;
 use crate::propagation::request::PropagationRequest;
 use crate::rate::request::RateRequest;
 use crate::reduction::request::ReductionRequest;
@@ -84,6 +85,22 @@ pub fn propagation_from_json(text: &str) -> Result<PropagationRequest, Box<Refus
     json_text(text)
 }
 
+/// Reads a sample that burns in a jar, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn burn_from_toml(text: &str) -> Result<BurnRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads a sample that burns in a jar, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn burn_from_json(text: &str) -> Result<BurnRequest, Box<Refusal>> {
+    json_text(text)
+}
+
 /// A document that says which format it speaks.
 trait Document: DeserializeOwned {
     fn format(&self) -> u32;
@@ -102,6 +119,12 @@ impl Document for ReductionRequest {
 }
 
 impl Document for PropagationRequest {
+    fn format(&self) -> u32 {
+        self.format
+    }
+}
+
+impl Document for BurnRequest {
     fn format(&self) -> u32 {
         self.format
     }

@@ -4,6 +4,7 @@
 #![deny(missing_docs)]
 
 mod bounds;
+mod burn;
 mod layout;
 mod page;
 mod propagation;
@@ -16,6 +17,7 @@ mod typeset;
 mod working;
 
 pub use bounds::bounds;
+pub use burn::burn;
 pub use page::{page, rate_page};
 pub use propagation::propagation;
 pub use rate::rates;

@@ -316,6 +316,12 @@ bounds! {
     ROOM_TIME_S = "time_s", ELAPSED_TIME, 0.0, 86400.0, "up to a day";
     /// Share of a product that escapes into the room.
     LEAK_FRACTION = "leak_fraction", LEAK, 0.0, 1.0, "from none to all of it";
+    /// Fraction of oxygen in the dry gas of a jar that something burns in.
+    JAR_OXYGEN_FRACTION = "oxygen_fraction", OXYGEN_FRACTION, 0.0, 1.0, "a fraction of the dry gas";
+    /// Share of a jar's oxygen that a sample is to use up.
+    SHARE_OF_OXYGEN = "share_of_oxygen", SHARE_OF_OXYGEN, 0.01, 1.0, "a share of what the jar holds";
+    /// Mass of ribbon or wire for each metre.
+    MASS_PER_LENGTH_G_PER_M = "mass_per_length_g_per_m", MASS_PER_LENGTH, 1e-3, 1000.0, "from a hair to a bar";
     /// Temperature of a species in a flame.
     SPECIES_TEMPERATURE_K = "temperature_k", THERMODYNAMIC_TEMPERATURE, 100.0, 20000.0,
         "from the coldest crystal to the hottest gas of the data";
@@ -369,6 +375,7 @@ mod tests {
             ("s", "_s"),
             ("g/mol", "_g_per_mol"),
             ("K", "_k"),
+            ("g/m", "_g_per_m"),
         ];
         for bound in ALL {
             let unit = bound.symbol.unit.text;

@@ -206,6 +206,9 @@ symbols! {
     MOLAR_HEAT_CAPACITY = "molar_heat_capacity", "Cₚ", r"C_{p,\mathrm{m}}", "heat capacity at constant pressure", JOULE_PER_MOLE_KELVIN, Some(&sources::NASA_GLENN_2002);
     MOLAR_ENTHALPY = "molar_enthalpy", "H(T)", "H(T)", "enthalpy, with that of formation at 298.15 K", KILOJOULE_PER_MOLE, Some(&sources::NASA_GLENN_2002);
     MOLAR_ENTROPY = "molar_entropy", "S(T)", "S(T)", "entropy at the standard pressure", JOULE_PER_MOLE_KELVIN, Some(&sources::NASA_GLENN_2002);
+    SHARE_OF_OXYGEN = "share_of_oxygen", "φ(O₂)", r"\varphi_\mathrm{O_2}", "share of the oxygen that a sample uses", ONE, None;
+    MASS_PER_LENGTH = "mass_per_length", "m/l", r"m/l", "mass of ribbon or wire for each metre", GRAM_PER_METRE, None;
+    COMBUSTION_HEAT = "combustion_heat", "q(burn)", r"q_\mathrm{burn}", "heat given out by burning", KILOJOULE, Some(&sources::CRC_THERMOCHEMISTRY);
 }
 
 #[cfg(test)]

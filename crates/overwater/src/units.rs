@@ -130,6 +130,10 @@ pub const JOULE_PER_MOLE_KELVIN: Unit =
 /// Joule per kilogram and kelvin.
 pub const JOULE_PER_KILOGRAM_KELVIN: Unit =
     Unit::new("J/(kg K)", "J/(kg K)", r"\mathrm{J\,kg^{-1}\,K^{-1}}", 1.0);
+/// Gram per metre.
+pub const GRAM_PER_METRE: Unit = Unit::new("g/m", "g/m", r"\mathrm{g\,m^{-1}}", 1e-3);
+/// Kilojoule.
+pub const KILOJOULE: Unit = Unit::new("kJ", "kJ", r"\mathrm{kJ}", 1_000.0);
 /// Kilojoule per mole.
 pub const KILOJOULE_PER_MOLE: Unit = Unit::new("kJ/mol", "kJ/mol", r"\mathrm{kJ\,mol^{-1}}", 1_000.0);
 /// Metre per second squared.

@@ -4,7 +4,7 @@ use super::{Entry, Kind, coefficients, constant, printed, table};
 use crate::peroxide::kinetics::ACTIVATION_RANGES;
 use crate::reference::{
     acids, airborne, atmosphere, brine, burns, constants, davies, earth, elements, enhancement,
-    exposure_limits, flask, gases, glassware, henry, nasa9, over_water, peroxide, phase_transitions,
+    exposure_limits, flask, gases, glassware, henry, nasa9, over_water, oxides, peroxide, phase_transitions,
     products_in_water, sources, thermochemistry, vapour, water, water_ionisation,
 };
 
@@ -720,11 +720,43 @@ fn of_tables() -> Vec<Entry> {
         table(
             "burns",
             format!(
-                "samples burned in a jar: products, usual masses, oxygen wanted, {} samples; a splint relights with \
-                 certainty from {} oxygen",
+                "samples burned in a jar: usual masses, oxygen wanted, {} samples; a splint relights with certainty \
+                 from {} oxygen, most flames go out below {}",
                 burns::BURNS.len(),
-                burns::SPLINT_FRACTION
+                burns::SPLINT_FRACTION,
+                burns::FLAME_LIMIT_FRACTION
             ),
+            "",
+            String::new(),
+            &sources::COMMON_PRACTICE,
+        ),
+        table(
+            "oxides",
+            format!("what elements make when they burn, {} elements", oxides::OXIDES.len()),
+            "",
+            String::new(),
+            &sources::OXIDES_OPENSTAX,
+        ),
+        table(
+            "liquid_fuels_298",
+            format!(
+                "enthalpy of formation and heat capacity, {} fuels without entropy",
+                oxides::LIQUID_FUELS_298.len()
+            ),
+            "",
+            "298.15 K".to_owned(),
+            &sources::CRC_THERMOCHEMISTRY,
+        ),
+        table(
+            "acid_gases",
+            format!("gases that water or dilute alkali takes up, {}", oxides::ACID_GASES.join(", ")),
+            "",
+            String::new(),
+            &sources::COMMON_PRACTICE,
+        ),
+        table(
+            "fuel_names",
+            format!("other names of what burns, {} names", oxides::FUEL_NAMES.len()),
             "",
             String::new(),
             &sources::COMMON_PRACTICE,

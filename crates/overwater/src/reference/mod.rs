@@ -23,6 +23,7 @@ pub mod gases;
 pub mod henry;
 pub mod nasa9;
 pub mod over_water;
+pub mod oxides;
 pub mod phase_transitions;
 pub mod products_in_water;
 pub mod thermochemistry;

@@ -98,6 +98,7 @@ sources! {
     WMO_8 = 2008, "WMO-No. 8, guide to instruments and methods of observation, part I, chapter 3, annex 3.A, from memory";
 
     CODATA_KEY_1989_READ = 1989, "CODATA Key Values for Thermodynamics (Cox, Wagman and Medvedev), row read";
+    OXIDES_OPENSTAX = 2019, "OpenStax Chemistry 2e, section 18.9, for the alkali metals; what mark schemes credit: common practice, no source";
     CRC_THERMOCHEMISTRY = 2014, "CRC Handbook of Chemistry and Physics, Standard thermodynamic properties of chemical substances, as carried by chemicals 1.5.2 (edition from memory)";
     CRC_PHYSICAL_CONSTANTS = 2014, "CRC Handbook of Chemistry and Physics, Physical constants of inorganic compounds, as carried by chemicals 1.5.2 (edition from memory)";
     CRC_ACIDS = 1982, "CRC Handbook of Chemistry and Physics, Dissociation constants of inorganic acids and bases, after Perrin (1982)";
