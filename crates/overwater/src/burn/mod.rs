@@ -13,6 +13,7 @@ pub mod air;
 pub mod aqueous;
 pub mod equilibrium;
 pub mod thermo;
+pub mod tidying;
 
 pub use advice::{NoAdvice, SampleAdvice, sample_advice};
 pub use burnt::{Amount, BurntAnswer, GasAfter, Regime, burnt};
