@@ -2,6 +2,7 @@
 
 #![forbid(unsafe_code)]
 
+mod after;
 mod bounds;
 mod burn;
 mod calculate;
@@ -124,6 +125,10 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// A product of a burn in water: how much dissolves, the pH, what indicators show.
+    Dissolve(after::InWater),
+    /// A product of a burn in the air of a room, against the limits for people at work.
+    Air(after::RoomAir),
     /// Print an annotated lesson to start from.
     Template,
     /// Where every number comes from: each constant, coefficient, table and equation in use, with value, unit, uncertainty,
@@ -226,6 +231,8 @@ fn main() -> ExitCode {
         Command::Propagate { file, json } => propagate::run(&file, json),
         Command::Burn(arguments) => burn::run(arguments),
         Command::Species { text, json } => species::run(&text, json),
+        Command::Dissolve(given) => after::in_water(given),
+        Command::Air(given) => after::room_air(given),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Bounds { text, csv, json } => bounds::run(&text, csv, json),

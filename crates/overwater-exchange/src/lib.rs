@@ -7,6 +7,7 @@
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
+pub mod after;
 pub mod answer;
 pub mod bounds;
 pub mod burn;

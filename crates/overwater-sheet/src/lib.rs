@@ -3,6 +3,7 @@
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
+mod after;
 mod bounds;
 mod burn;
 mod layout;
@@ -16,6 +17,7 @@ mod timeline;
 mod typeset;
 mod working;
 
+pub use after::{in_water, room_air};
 pub use bounds::bounds;
 pub use burn::burn;
 pub use page::{page, rate_page};
