@@ -79,10 +79,11 @@ pub fn room_air(answer: &RoomAirAnswer, width: usize) -> String {
     }
     sheet.pairs(&pairs);
     sheet.heading("Limits for people at work");
-    let rows = answer.limits.iter().map(limit).collect();
-    sheet.columns(&["limit", "read?", "over", "allowed", "found", "below after / min"], rows, 3);
+    for row in &answer.limits {
+        sheet.item(if row.verified { "-" } else { "?" }, &limit(row));
+    }
     sheet.paragraph(
-        "Not read: the figure is from memory; look it up in the document before it is relied on. Limits for people at \
+        "?: the figure is from memory; look it up in the document before it is relied on. Limits for people at \
          work are not made for children or for people with asthma. The employer's risk assessment and local rules come \
          first.",
     );
@@ -94,15 +95,23 @@ fn amount(answer: &RoomAirAnswer) -> String {
     answer.released_cm3.map_or(mmol.clone(), |cm3| format!("{mmol}, {} cm3", significant(cm3, FIGURES)))
 }
 
-fn limit(limit: &LimitAnswer) -> Vec<String> {
-    vec![
-        format!("{}, {} ({})", limit.country, limit.name, limit.document),
-        if limit.verified { "read" } else { "not read" }.to_owned(),
-        limit.averaged_over.clone(),
-        format!("{} {}", limit.allowed, limit.unit),
-        format!("{}{}", significant(limit.found, 2), if limit.exceeded { " ABOVE" } else { "" }),
-        limit.minutes_until_below.map_or("never".to_owned(), |minutes| decimals(minutes, 0)),
-    ]
+fn limit(limit: &LimitAnswer) -> String {
+    let below = match limit.minutes_until_below {
+        Some(0.0) => "below it from the start".to_owned(),
+        Some(minutes) => format!("below it after {} min", decimals(minutes, 0)),
+        None => "never below it without ventilation".to_owned(),
+    };
+    format!(
+        "{}: {} of {} {} over {}{}; {below} ({} in {})",
+        limit.country,
+        significant(limit.found, 2),
+        limit.allowed,
+        limit.unit,
+        limit.averaged_over,
+        if limit.exceeded { ", ABOVE it" } else { "" },
+        limit.name,
+        limit.document
+    )
 }
 
 /// One burn, over, as lines of the sheet: the heading word and what follows.
@@ -133,16 +142,22 @@ pub(crate) fn lines(burn: &AfterBurnAnswer) -> Vec<(String, String)> {
                 ),
             ));
         }
-        for (words, air) in
-            [("one jar let out", &answer.air_of_one), ("every group's let out", &answer.air_of_all)]
-        {
+        let airs = [("one jar let out", &answer.air_of_one), ("every group's let out", &answer.air_of_all)];
+        for (words, air) in airs {
             if let Some(air) = air {
-                lines.push(("room".to_owned(), format!("{words}: {}", in_room(air))));
+                push_once(&mut lines, "room", format!("{words}: {}", in_room(air)));
             }
         }
-        lines.push(("tidy up".to_owned(), tidy(&answer.tidying)));
+        push_once(&mut lines, "tidy up", tidy(&answer.tidying));
     }
     lines
+}
+
+/// What two answers have in common is said once.
+fn push_once(lines: &mut Vec<(String, String)>, name: &str, text: String) {
+    if lines.iter().all(|(_, said)| *said != text) {
+        lines.push((name.to_owned(), text));
+    }
 }
 
 fn left(answer: &AfterProductAnswer) -> String {

@@ -2,6 +2,7 @@
 
 mod axis;
 mod chart;
+mod jars;
 mod labels;
 mod numbers;
 mod oxygen;
@@ -74,7 +75,25 @@ fn render(plan: &PlanAnswer) -> Result<String, Error> {
         figure => Value::from_safe_string(figure),
         figure_is_numbered => labelling == Labelling::Numbers,
         filling_table => oxygen::TABLE,
+        jars => jars(plan),
     })
+}
+
+/// Each burn with its figure and what is to be said of what it leaves.
+fn jars(plan: &PlanAnswer) -> Vec<Value> {
+    let pairs = plan.burns.iter().zip(&plan.after).enumerate();
+    pairs
+        .map(|(index, (burn, after))| {
+            let figure = jars::draw(after, &burn.formula, burn.sample_g, index + 1);
+            context! {
+                vessel => burn.vessel.clone(),
+                sample => burn.sample.clone(),
+                sample_g => burn.sample_g,
+                figure => Value::from_safe_string(figure),
+                lines => crate::after::lines(after),
+            }
+        })
+        .collect()
 }
 
 /// The vessels in order, each with its gas and its burn.

@@ -51,7 +51,7 @@ pub struct LimitAnswer {
     pub document: String,
     /// The name that the document gives it.
     pub name: String,
-    /// What it is averaged over: "15 min", "8 h", or "at any time".
+    /// What it is averaged over: "15 min", "8 h", or "any moment".
     pub averaged_over: String,
     /// "ppm" or "mg/m3".
     pub unit: String,

@@ -39,7 +39,7 @@ impl From<&Check> for LimitAnswer {
             document: limit.document.to_owned(),
             name: limit.name.to_owned(),
             averaged_over: match limit.averaged_over {
-                AveragedOver::Instant => "at any time".to_owned(),
+                AveragedOver::Instant => "any moment".to_owned(),
                 AveragedOver::Minutes(minutes) => format!("{minutes} min"),
                 AveragedOver::Hours(hours) => format!("{hours} h"),
             },

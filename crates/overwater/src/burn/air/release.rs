@@ -110,12 +110,18 @@ impl RoomAir {
     /// What to do, in words.
     #[must_use]
     pub fn advice(&self) -> &'static str {
-        if self.needs_fume_cupboard() {
-            "more than a limit allows, even mixed into all the air of the room: open it in a fume cupboard only, or not \
-             at all"
-        } else {
-            "within the limits once it is mixed into all the air of the room; beside the jar there is far more before it \
-             has mixed, and a person with asthma may be harmed by less: a fume cupboard stays the place to open it"
+        match (self.needs_fume_cupboard(), self.airborne.product) {
+            (true, _) => {
+                "more than a limit allows, even mixed into all the air of the room: open it in a fume cupboard only, or \
+                 not at all"
+            }
+            (false, "SO2" | "CO") => {
+                "within the limits once mixed into all the air of the room, far above them beside the jar before that: a \
+                 fume cupboard stays the place to open it"
+            }
+            (false, _) => {
+                "within the limits once mixed into all the air of the room; beside the jar there is far more before that"
+            }
         }
     }
 }
