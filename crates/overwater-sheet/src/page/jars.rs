@@ -7,8 +7,8 @@ use overwater_exchange::after::answer::AfterBurnAnswer;
 
 use super::numbers::{escape, sig};
 
-const WIDTH: f64 = 420.0;
-const LEFT: f64 = 92.0;
+const WIDTH: f64 = 300.0;
+const LEFT: f64 = 82.0;
 const ROW: f64 = 42.0;
 const BAR: f64 = 18.0;
 const LETTER: f64 = 12.0;
@@ -115,7 +115,7 @@ fn write(
             left += width;
         }
         let foot = top + BAR + LETTER + 1.0;
-        writeln!(svg, r#"<text x="{LEFT}" y="{foot:.1}" font-size="11">{}</text>"#, escape(&figures(bar)))?;
+        writeln!(svg, r#"<text x="24" y="{foot:.1}" font-size="10.5">{}</text>"#, escape(&figures(bar)))?;
     }
     writeln!(svg, "</svg>")
 }
