@@ -202,12 +202,22 @@ fn each_caution_is_raised_by_its_fact_and_only_then() {
         "bright_flame",
         "sodium",
         "molten_drops",
+        "loose_cover",
+        "oil_on_metal",
+        "peroxide_in_residue",
+        "near_the_jar",
     ] {
         assert!(usual.contains(&id), "{id} is not in {usual:?}");
     }
-    for id in
-        ["damages_eyes", "concentrated_stock", "boils", "funnel_overflows", "phosphorus", "too_much_sample"]
-    {
+    for id in [
+        "damages_eyes",
+        "concentrated_stock",
+        "boils",
+        "funnel_overflows",
+        "phosphorus",
+        "too_much_sample",
+        "room_air",
+    ] {
         assert!(!usual.contains(&id), "{id} is in {usual:?}");
     }
     let changed = |change: &dyn Fn(&mut Lesson)| {
@@ -237,6 +247,16 @@ fn each_caution_is_raised_by_its_fact_and_only_then() {
     assert!(changed(&much).contains(&"too_much_sample"));
     assert!(changed(&|l| l.vessels[0].burn = Some("red phosphorus".to_owned())).contains(&"phosphorus"));
     assert!(changed(&|l| l.vessels[0].burn = Some("Ca".to_owned())).contains(&"calcium"));
+    // Eight groups bring 3 ppm of sulfur dioxide into the room; without sodium and sulfur nothing is said of either.
+    assert!(changed(&|l| l.run.groups = Some(8)).contains(&"room_air"));
+    let only_iron = |lesson: &mut Lesson| {
+        lesson.vessels.truncate(1);
+        lesson.vessels[0].burn = Some("iron".to_owned());
+        lesson.vessels[0].sample_g = Some(0.01);
+    };
+    for id in ["oil_on_metal", "peroxide_in_residue", "near_the_jar", "loose_cover"] {
+        assert!(!changed(&only_iron).contains(&id), "{id}");
+    }
     // A bottle opened a month before is trusted, one opened a year before is not.
     let opened = |day: &str| {
         let mut lesson = demonstration("20 vol");

@@ -6,6 +6,7 @@
 
 use overwater::Code;
 use overwater::apparatus::purity::MeanOxygenFraction;
+use overwater::burn::air::RoomConcentration;
 use overwater::gas::barometer::StationPressure;
 use overwater::gas::collected::{DryAmount, DryAmountWithVapour};
 use overwater::gas::ideal::IdealMolarVolume;
@@ -384,6 +385,15 @@ formulas! {
         smooth: |[concentration, solution, heel]| {
             let steps = [1e-3 * concentration, 1e-3 * solution, 1e-3 * (solution + heel)];
             Some((steps, AdiabaticRise.evaluate([concentration, solution, heel])))
+        },
+    };
+    room_concentration: Case {
+        formula: RoomConcentration,
+        typical: [3.12, 200.0, 20.0, 101.325, 2.0, 900.0],
+        smooth: |[n, v, t, p, changes, time]| {
+            let start = RoomConcentration.evaluate([n, v, t, p, 0.0, 0.0]);
+            let x = changes * time / 3600.0;
+            (x > 1e-3 && x < 600.0).then_some(([1e-3 * n, 1e-3 * v, 0.3, 1e-3 * p, 1e-3 * changes / (1.0 + x), 1e-3 * time / (1.0 + x)], start))
         },
     };
     // 1 - exp(-vessel/free) is rounded to 1e-16, and is divided by vessel/free: for a vessel much smaller than the

@@ -3,7 +3,9 @@
 #![forbid(unsafe_code)]
 
 mod answer;
+mod after;
 mod bounds;
+mod burn;
 mod calculate;
 mod chemistry;
 mod files;
@@ -14,6 +16,7 @@ mod reduce;
 mod rows;
 mod run;
 mod sources;
+mod species;
 mod table;
 
 use std::path::PathBuf;
@@ -146,6 +149,23 @@ enum Command {
         #[arg(long, conflicts_with = "file")]
         schema: bool,
     },
+    /// Burn a sample in a jar: balanced equation, what is made and left, heat, flame temperature with dissociation, the gas
+    /// after it, how much sample to take.
+    Burn(burn::Arguments),
+    /// The gases and condensed phases that flames are worked out with; with --json also their coefficients of heat capacity,
+    /// enthalpy and entropy, for use elsewhere.
+    Species {
+        /// Only species whose name or formula holds this text, in any case.
+        #[arg(default_value = "")]
+        text: String,
+        /// Print JSON with the coefficients.
+        #[arg(long)]
+        json: bool,
+    },
+    /// A product of a burn in water: how much dissolves, the pH, what indicators show.
+    Dissolve(after::InWater),
+    /// A product of a burn in the air of a room, against the limits for people at work.
+    Air(after::RoomAir),
     /// Print an annotated lesson to start from.
     Template,
     /// Where every number comes from: each constant, coefficient, table and equation in use, with value, unit, uncertainty,
@@ -253,6 +273,10 @@ fn main() -> ExitCode {
             Err(message) => Err(message),
         },
         Command::Answer { file: None, .. } => files::print(&overwater_exchange::schema()),
+        Command::Burn(arguments) => burn::run(arguments),
+        Command::Species { text, json } => species::run(&text, json),
+        Command::Dissolve(given) => after::in_water(given),
+        Command::Air(given) => after::room_air(given),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Bounds { text, csv, json } => bounds::run(&text, csv, json),

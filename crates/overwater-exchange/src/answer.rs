@@ -4,6 +4,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::after::answer::AfterBurnAnswer;
 use crate::request::{FunnelRequest, KindRequest};
 use crate::schedule::ScheduleAnswer;
 
@@ -39,6 +40,10 @@ pub struct PlanAnswer {
     pub suck_back: SuckBackAnswer,
     /// The burns.
     pub burns: Vec<BurnAnswer>,
+    /// What is left of each burn, in the same order.
+    pub after: Vec<AfterBurnAnswer>,
+    /// What comes before every word on tidying up.
+    pub disposal_deference: String,
     /// What to be careful of.
     pub cautions: Vec<CautionAnswer>,
     /// What comes before every caution here.

@@ -7,8 +7,10 @@
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
+pub mod after;
 pub mod answer;
 pub mod bounds;
+pub mod burn;
 pub mod calculation;
 pub mod chemistry;
 pub mod columns;
@@ -27,12 +29,13 @@ pub mod respond;
 pub mod run;
 pub mod schedule;
 pub mod seed;
+pub mod species;
 mod strict;
 mod table;
 mod template;
 
 pub use read::{
-    GREATEST_BYTES, calibration_from_json, calibration_from_toml, lesson_from_json, lesson_from_toml,
+    GREATEST_BYTES, burn_from_json, burn_from_toml, calibration_from_json, calibration_from_toml, lesson_from_json, lesson_from_toml,
     propagation_from_json, propagation_from_toml, rate_from_json, rate_from_toml, reduction_from_json,
     reduction_from_toml, run_from_json, run_from_toml,
 };

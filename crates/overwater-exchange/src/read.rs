@@ -3,6 +3,8 @@
 use overwater::{Code, Error, nearest};
 use serde::de::DeserializeOwned;
 
+use crate::after::{InWaterRequest, RoomAirRequest};
+use crate::burn::request::BurnRequest;
 use crate::calculation::CalculationRequest;
 use crate::chemistry::{BalanceRequest, FormulaRequest};
 use crate::columns::ColumnsRequest;
@@ -123,6 +125,22 @@ pub fn calibration_from_json(text: &str) -> Result<CalibrationRequest, Box<Refus
     json_text(text)
 }
 
+/// Reads a sample that burns in a jar, written in TOML.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn burn_from_toml(text: &str) -> Result<BurnRequest, Box<Refusal>> {
+    toml_text(text)
+}
+
+/// Reads a sample that burns in a jar, written in JSON.
+///
+/// # Errors
+/// As for [`lesson_from_toml`].
+pub fn burn_from_json(text: &str) -> Result<BurnRequest, Box<Refusal>> {
+    json_text(text)
+}
+
 /// A document that says which format it speaks.
 pub(crate) trait Document: DeserializeOwned {
     fn format(&self) -> u32;
@@ -141,7 +159,8 @@ macro_rules! documents {
 documents! {
     LessonRequest, ReductionRequest, RateRequest, PropagationRequest, CalculationRequest, FormulaRequest, BalanceRequest,
     ListRequest, VersionRequest, ColumnsRequest, StrengthRequest, DilutionRequest, AssayDesignRequest, RunRequest,
-    CalibrationRequest,
+    CalibrationRequest, BurnRequest, InWaterRequest,
+    RoomAirRequest,
 }
 
 /// Reads a lesson written in JSON.

@@ -3,7 +3,9 @@
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
+mod after;
 mod bounds;
+mod burn;
 mod layout;
 mod page;
 mod propagation;
@@ -16,7 +18,9 @@ mod timeline;
 mod typeset;
 mod working;
 
+pub use after::{in_water, room_air};
 pub use bounds::bounds;
+pub use burn::burn;
 pub use page::{page, rate_page, run_page};
 pub use propagation::propagation;
 pub use rate::rates;

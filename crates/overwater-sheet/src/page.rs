@@ -3,6 +3,7 @@
 mod axis;
 mod chart;
 mod course;
+mod jars;
 mod labels;
 mod numbers;
 mod oxygen;
@@ -80,6 +81,7 @@ fn render(plan: &PlanAnswer) -> Result<String, Error> {
         filling_table => oxygen::TABLE,
         timeline => Value::from(Serde(timeline(plan))),
         timeline_table => schedule::TABLE,
+        jars => jars(plan),
     })
 }
 
@@ -103,6 +105,23 @@ fn timeline(plan: &PlanAnswer) -> Option<Timeline> {
         figure,
         is_numbered,
     })
+}
+
+/// Each burn with its figure and what is to be said of what it leaves.
+fn jars(plan: &PlanAnswer) -> Vec<Value> {
+    let pairs = plan.burns.iter().zip(&plan.after).enumerate();
+    pairs
+        .map(|(index, (burn, after))| {
+            let figure = jars::draw(after, &burn.formula, burn.sample_g, index + 1);
+            context! {
+                vessel => burn.vessel.clone(),
+                sample => burn.sample.clone(),
+                sample_g => burn.sample_g,
+                figure => Value::from_safe_string(figure),
+                lines => crate::after::lines(after),
+            }
+        })
+        .collect()
 }
 
 /// The vessels in order, each with its gas and its burn.

@@ -4,6 +4,7 @@ use overwater::units::{decimals, significant};
 use overwater_exchange::answer::{BurnAnswer, PlanAnswer, StrengthAnswer};
 use overwater_exchange::request::FunnelRequest;
 
+use crate::after::{self, capital};
 use crate::layout::Layout;
 use crate::timeline;
 
@@ -317,9 +318,19 @@ fn burns(sheet: &mut Layout, plan: &PlanAnswer) {
         return;
     }
     sheet.heading("6  The burns");
-    for burn in &plan.burns {
+    for (index, burn) in plan.burns.iter().enumerate() {
         one_burn(sheet, burn);
+        if let Some(after) = plan.after.get(index) {
+            let lines = after::lines(after);
+            let pairs: Vec<(&str, String)> =
+                lines.iter().map(|(name, text)| (name.as_str(), text.clone())).collect();
+            sheet.pairs(&pairs);
+        }
     }
+    sheet.paragraph(&format!(
+        "Catalyst: filter {} off, wash, dry and weigh it; it is as heavy as before and can be used again. {}",
+        plan.requisition.catalyst, plan.disposal_deference
+    ));
 }
 
 fn one_burn(sheet: &mut Layout, burn: &BurnAnswer) {
@@ -356,11 +367,6 @@ fn cautions(sheet: &mut Layout, plan: &PlanAnswer) {
             &format!("{}. {} (Because: {}.)", capital(&caution.topic), caution.text, caution.because),
         );
     }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
 fn basis(sheet: &mut Layout, plan: &PlanAnswer) {

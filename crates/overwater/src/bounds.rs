@@ -355,6 +355,20 @@ bounds! {
     MOST_STEPS = "most_steps", COUNT, 1.0, 1e6, "some seconds of work";
     /// Gas read in a trial; a little below 0 where the level wavers at the start.
     TRIAL_VOLUME_CM3 = "volume_cm3", TRIAL_VOLUME, -100.0, 1e5, PERMANENT;
+    /// Volume of the water that a product is put into.
+    PRODUCT_WATER_CM3 = "water_cm3", LIQUID_VOLUME, 0.1, 1e5, "from a few drops to a bath";
+    /// Volume of the closed gas space over water.
+    GAS_SPACE_CM3 = "gas_space_cm3", VOLUME, 0.01, 1e6, PERMANENT;
+    /// Time after a gas was let out into a room.
+    ROOM_TIME_S = "time_s", ELAPSED_TIME, 0.0, 86400.0, "up to a day";
+    /// Share of a product that escapes into the room.
+    LEAK_FRACTION = "leak_fraction", LEAK, 0.0, 1.0, "from none to all of it";
+    /// Fraction of oxygen in the dry gas of a jar that something burns in.
+    JAR_OXYGEN_FRACTION = "oxygen_fraction", OXYGEN_FRACTION, 0.0, 1.0, "a fraction of the dry gas";
+    /// Share of a jar's oxygen that a sample is to use up.
+    SHARE_OF_OXYGEN = "share_of_oxygen", SHARE_OF_OXYGEN, 0.01, 1.0, "a share of what the jar holds";
+    /// Mass of ribbon or wire for each metre.
+    MASS_PER_LENGTH_G_PER_M = "mass_per_length_g_per_m", MASS_PER_LENGTH, 1e-3, 1000.0, "from a hair to a bar";
     /// Temperature of a species in a flame.
     SPECIES_TEMPERATURE_K = "temperature_k", THERMODYNAMIC_TEMPERATURE, 100.0, 20000.0,
         "from the coldest crystal to the hottest gas of the data";
@@ -414,6 +428,7 @@ mod tests {
             ("J/K", "_j_per_k"),
             ("J/mol", "_j_per_mol"),
             ("mol/m3", "_mol_per_m3"),
+            ("g/m", "_g_per_m"),
         ];
         for bound in ALL {
             let unit = bound.symbol.unit.text;

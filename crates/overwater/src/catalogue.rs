@@ -4,6 +4,7 @@ use std::borrow::Cow;
 
 use crate::apparatus::purity::MeanOxygenFraction;
 use crate::bounds::Bound;
+use crate::burn::air::RoomConcentration;
 use crate::conventions::Conventions;
 use crate::gas::barometer::{SeaLevelPressure, StationPressure};
 use crate::gas::collected::{DryAmount, DryAmountWithVapour};
@@ -213,6 +214,7 @@ pub fn all() -> Vec<Box<dyn AnyFormula>> {
         own(MassFromConcentration),
         own(OxygenSaturation),
         own(Pkw),
+        own(RoomConcentration),
     ];
     for gas in Gas::all() {
         let of_gas = |formula: &str| format!("{formula}_{}", gas.name().replace([' ', '-'], "_"));

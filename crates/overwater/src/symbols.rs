@@ -215,9 +215,16 @@ symbols! {
     COUNT = "count", "N(count)", r"N_\mathrm{count}", "how many", ONE, None;
     TRIAL_VOLUME = "trial_volume", "V(trial)", r"V_\mathrm{trial}", "gas read in a trial", CUBIC_CENTIMETRE, None;
     PKW = "pkw", "pK(w)", r"\mathrm{p}K_\mathrm{w}", "ionisation of water, -log10 of the molal constant", ONE, Some(&sources::IAPWS_R11_24);
+    LEAK = "leak", "L(leak)", r"L_\mathrm{leak}", "share that escapes", ONE, None;
+    AIR_CONCENTRATION = "air_concentration", "φ(0)", r"\varphi_0", "volume fraction in the air of the room, at the start", PART_PER_MILLION, Some(&sources::IDEAL_GAS);
+    AIR_CONCENTRATION_LATER = "air_concentration_later", "φ(t)", r"\varphi_t", "volume fraction in the air of the room, after the time", PART_PER_MILLION, Some(&sources::MIXED_ROOM);
+    ACTIVITY_COEFFICIENT = "activity_coefficient", "γ", r"\gamma", "activity coefficient of an ion of one charge", ONE, Some(&sources::DAVIES_1962);
     MOLAR_HEAT_CAPACITY = "molar_heat_capacity", "Cₚ", r"C_{p,\mathrm{m}}", "heat capacity at constant pressure", JOULE_PER_MOLE_KELVIN, Some(&sources::NASA_GLENN_2002);
     MOLAR_ENTHALPY = "molar_enthalpy", "H(T)", "H(T)", "enthalpy, with that of formation at 298.15 K", KILOJOULE_PER_MOLE, Some(&sources::NASA_GLENN_2002);
     MOLAR_ENTROPY = "molar_entropy", "S(T)", "S(T)", "entropy at the standard pressure", JOULE_PER_MOLE_KELVIN, Some(&sources::NASA_GLENN_2002);
+    SHARE_OF_OXYGEN = "share_of_oxygen", "φ(O₂)", r"\varphi_\mathrm{O_2}", "share of the oxygen that a sample uses", ONE, None;
+    MASS_PER_LENGTH = "mass_per_length", "m/l", r"m/l", "mass of ribbon or wire for each metre", GRAM_PER_METRE, None;
+    COMBUSTION_HEAT = "combustion_heat", "q(burn)", r"q_\mathrm{burn}", "heat given out by burning", KILOJOULE, Some(&sources::CRC_THERMOCHEMISTRY);
 }
 
 #[cfg(test)]

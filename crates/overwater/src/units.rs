@@ -142,6 +142,10 @@ pub const JOULE_PER_MOLE_KELVIN: Unit =
 /// Joule per kilogram and kelvin.
 pub const JOULE_PER_KILOGRAM_KELVIN: Unit =
     Unit::new("J/(kg K)", "J/(kg K)", r"\mathrm{J\,kg^{-1}\,K^{-1}}", 1.0);
+/// Gram per metre.
+pub const GRAM_PER_METRE: Unit = Unit::new("g/m", "g/m", r"\mathrm{g\,m^{-1}}", 1e-3);
+/// Kilojoule.
+pub const KILOJOULE: Unit = Unit::new("kJ", "kJ", r"\mathrm{kJ}", 1_000.0);
 /// Kilojoule per mole.
 pub const KILOJOULE_PER_MOLE: Unit = Unit::new("kJ/mol", "kJ/mol", r"\mathrm{kJ\,mol^{-1}}", 1_000.0);
 /// Metre per second squared.
@@ -163,6 +167,10 @@ pub const SECOND: Unit = Unit::new("s", "s", r"\mathrm{s}", 1.0);
 pub const PER_SECOND: Unit = Unit::new("1/s", "s⁻¹", r"\mathrm{s^{-1}}", 1.0);
 /// Gram per cubic decimetre.
 pub const GRAM_PER_CUBIC_DECIMETRE: Unit = Unit::new("g/dm3", "g/dm³", r"\mathrm{g\,dm^{-3}}", 1.0);
+/// Minute.
+pub const MINUTE: Unit = Unit::new("min", "min", r"\mathrm{min}", 60.0);
+/// Parts in a million.
+pub const PART_PER_MILLION: Unit = Unit::new("ppm", "ppm", r"\mathrm{ppm}", 1e-6);
 /// Once an hour.
 pub const PER_HOUR: Unit = Unit::new("1/h", "h⁻¹", r"\mathrm{h^{-1}}", 1.0 / 3600.0);
 

@@ -1,5 +1,6 @@
 //! From the core's plan to an answer.
 
+use overwater::burn::tidying::DISPOSAL_DEFERENCE;
 use overwater::caution::DEFERENCE;
 use overwater::plan::lesson::{Funnel, Kind, Lesson};
 use overwater::plan::{self as core, Plan};
@@ -32,6 +33,8 @@ pub(crate) fn plan(
         back_pressure: (&plan.back_pressure).into(),
         suck_back: (&plan.suck_back).into(),
         burns: all(&plan.burns),
+        after: all(&plan.after),
+        disposal_deference: DISPOSAL_DEFERENCE.to_owned(),
         cautions: all(&plan.cautions),
         deference: DEFERENCE.to_owned(),
         assumptions: all(&plan.assumptions),

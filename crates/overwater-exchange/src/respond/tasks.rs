@@ -6,7 +6,7 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 use super::envelope::{answered, open};
-use super::listing::{bounds, cautions, sources, version};
+use super::listing::{bounds, cautions, sources, species, version};
 use crate::calculation::calculate;
 use crate::columns::{calculate_columns, formulas};
 use crate::propagation::propagate;
@@ -110,6 +110,10 @@ pub(super) static TASKS: &[&dyn Task] = &[
     &Door { name: "schedule", about: "portions by the stop-watch that keep flow, heat and pressure within limits, or what stands in the way", work: crate::schedule::schedule },
     &Door { name: "run", about: "one preparation simulated: what happens when, what goes wrong, curves, balances", work: crate::run::run },
     &Door { name: "calibrate", about: "readings of a trial run to the activity of a catalyst at 20 degC with its uncertainty", work: crate::run::calibrate },
+    &Door { name: "burn", about: "a sample in a jar: what burns, what is made and left, heat, flame, how much to take", work: crate::burn::burn },
+    &Door { name: "dissolve", about: "a product of a burn in water: how much dissolves, the pH, what indicators show", work: crate::after::dissolve },
+    &Door { name: "air", about: "a product of a burn in a room's air against the limits for people at work", work: crate::after::air },
+    &Door { name: "species", about: "the species of the flames with their coefficients, or those that hold a text", work: species },
     &Door { name: "cautions", about: "what to be careful of in a lesson, and the facts that raise it", work: cautions },
     &Door { name: "reduce", about: "rows of readings to amounts, volumes, yields, molar masses, with the size of each correction", work: |request| reduce(request, request.working) },
     &Door { name: "rate", about: "readings against time to rates, half-lives, orders, activation energies", work: rate },

@@ -1,7 +1,8 @@
 //! The samples that are known, found by name or formula, and the two answers to "what does it make?".
 
-use crate::burn::Combustion;
+use crate::burn::{Combustion, Fuel};
 use crate::reference::burns::{BURNS, Burn};
+use crate::reference::oxides::Oxides;
 use crate::{Code, Error, Result};
 
 /// Whose answer it is.
@@ -79,18 +80,77 @@ impl Sample {
     /// The answers: what is favoured, and what is usually credited where that differs.
     ///
     /// # Errors
-    /// Those of [`Combustion::new`].
+    /// Those of [`answers`].
     pub fn answers(&self) -> Result<Vec<Answer>> {
-        let Burn { formula, favoured, credited, .. } = *self.burn;
-        let both = favoured.iter().map(|product| {
-            let role = if credited.contains(product) { Role::Both } else { Role::Favoured };
-            (role, *product)
-        });
-        let only_credited =
-            credited.iter().filter(|product| !favoured.contains(product)).map(|p| (Role::Credited, *p));
-        both.chain(only_credited)
-            .map(|(role, product)| Ok(Answer { role, combustion: Combustion::new(formula, product)? }))
-            .collect()
+        answers(&Fuel::find(self.burn.formula)?)
+    }
+}
+
+/// The answers to what a fuel makes in an excess of oxygen: what is favoured, and what is usually credited where that
+/// differs.
+///
+/// ```
+/// use overwater::burn::{Fuel, Role, answers};
+/// let sodium = answers(&Fuel::find("Na")?)?;
+/// let equations: Vec<String> = sodium.iter().map(|answer| answer.combustion.equation.to_string()).collect();
+/// assert_eq!(equations, ["2Na + O2 -> Na2O2", "4Na + O2 -> 2Na2O"]);
+/// assert_eq!(sodium[0].role, Role::Favoured);
+/// # Ok::<(), overwater::Error>(())
+/// ```
+///
+/// # Errors
+/// Those of [`Combustion::to`].
+pub fn answers(fuel: &Fuel) -> Result<Vec<Answer>> {
+    let rows = fuel.oxides()?;
+    let favoured: Vec<&'static str> = rows.iter().map(|row| row.favoured).collect();
+    let kinds = rows.iter().map(|row| row.credited.len()).max().unwrap_or(0);
+    let credited: Vec<Vec<&'static str>> = (0..kinds)
+        .map(|kind| {
+            let of = |row: &&'static Oxides| {
+                row.credited.get(kind).or(row.credited.first()).copied().unwrap_or(row.favoured)
+            };
+            rows.iter().map(of).collect()
+        })
+        .collect();
+    let role = if credited.contains(&favoured) { Role::Both } else { Role::Favoured };
+    let mut found = vec![Answer { role, combustion: Combustion::to(fuel, &favoured)? }];
+    for products in credited.into_iter().filter(|products| *products != favoured) {
+        match Combustion::to(fuel, &products) {
+            Ok(combustion) => found.push(Answer { role: Role::Credited, combustion }),
+            // A lower oxide burns to the favoured one only: what is credited stands before it already.
+            Err(error) if matches!(error.code, Code::Contradiction | Code::NoBalance) => {}
+            Err(error) => return Err(error),
+        }
+    }
+    Ok(found)
+}
+
+/// What a fuel makes in too little oxygen, by rule: hydrogen burns first, then carbon to the monoxide, and copper and
+/// the alkali metals to their lower oxides. Nothing where that is no other answer.
+///
+/// The rule stands for what is left when the gas has cooled quickly; at the flame's own temperature the equilibrium
+/// decides ([`crate::burn::equilibrium`]), and soot and hydrogen come with less oxygen still.
+///
+/// ```
+/// use overwater::burn::{Fuel, in_little_oxygen};
+/// let methane = in_little_oxygen(&Fuel::find("CH4")?)?.unwrap();
+/// assert_eq!(methane.equation.to_string(), "2CH4 + 3O2 -> 2CO + 4H2O");
+/// assert!(in_little_oxygen(&Fuel::find("Mg")?)?.is_none());
+/// # Ok::<(), overwater::Error>(())
+/// ```
+///
+/// # Errors
+/// Those of [`Combustion::to`].
+pub fn in_little_oxygen(fuel: &Fuel) -> Result<Option<Combustion>> {
+    let rows = fuel.oxides()?;
+    if rows.iter().all(|row| row.poor == row.favoured) {
+        return Ok(None);
+    }
+    let products: Vec<&str> = rows.iter().map(|row| row.poor).collect();
+    match Combustion::to(fuel, &products) {
+        Ok(combustion) => Ok(Some(combustion)),
+        Err(error) if matches!(error.code, Code::Contradiction | Code::NoBalance) => Ok(None),
+        Err(error) => Err(error),
     }
 }
 

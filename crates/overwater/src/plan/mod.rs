@@ -1,6 +1,7 @@
 //! From "these burns, this class, this stock" to everything to weigh, pour, fill, wait for and be careful of.
 
 mod additions;
+mod after;
 mod burns;
 mod cooling;
 pub mod defaults;
@@ -14,6 +15,7 @@ pub mod schedule;
 mod stock;
 
 pub use additions::Additions;
+pub use after::{AfterAnswer, AfterBurn};
 pub use burns::{BurnAnswer, BurnPlan};
 pub use cooling::SuckBack;
 pub use filling::{Filling, OxygenBalance, VesselFilling};
@@ -55,6 +57,8 @@ pub struct Plan {
     pub suck_back: SuckBack,
     /// The burns.
     pub burns: Vec<BurnPlan>,
+    /// What is left of each burn.
+    pub after: Vec<AfterBurn>,
     /// What to be careful of.
     pub cautions: Vec<Caution>,
     /// What was taken because the lesson did not say.
@@ -125,6 +129,7 @@ pub fn plan(lesson: &Lesson) -> Result<Plan> {
     let back_pressure = flow::back_pressures(&place, &train);
     let suck_back = cooling::suck_back(&place, &train, &additions);
     let burns = burns::burns(&vessels, &filling, &gas)?;
+    let after = after::after(&vessels, &filling, &place, requisition.groups)?;
     let mut plan = Plan {
         place,
         stock,
@@ -135,6 +140,7 @@ pub fn plan(lesson: &Lesson) -> Result<Plan> {
         back_pressure,
         suck_back,
         burns,
+        after,
         cautions: Vec::new(),
         assumptions: given.assumptions(),
         constants: CONSTANTS.to_vec(),

@@ -3,9 +3,9 @@
 use super::{Entry, Kind, coefficients, constant, printed, table};
 use crate::peroxide::kinetics::ACTIVATION_RANGES;
 use crate::reference::{
-    acids, atmosphere, brine, burns, constants, earth, elements, enhancement, exposure_limits, flask, gases,
-    glassware, henry, nasa9, over_water, peroxide, phase_transitions, sources, thermochemistry, vapour,
-    water, water_ionisation,
+    acids, airborne, atmosphere, brine, burns, constants, davies, earth, elements, enhancement,
+    exposure_limits, flask, gases, glassware, henry, nasa9, over_water, oxides, peroxide, phase_transitions,
+    products_in_water, sources, thermochemistry, vapour, water, water_ionisation,
 };
 
 /// Every entry of `reference/`.
@@ -26,7 +26,7 @@ pub(super) fn data() -> Vec<Entry> {
     entries
 }
 
-static CONSTANTS: [&crate::scalar::Constant; 25] = [
+static CONSTANTS: [&crate::scalar::Constant; 28] = [
     &constants::MOLAR_GAS_2019,
     &constants::MOLAR_GAS_CLASSROOM,
     &constants::STANDARD_GRAVITY_1901,
@@ -52,6 +52,9 @@ static CONSTANTS: [&crate::scalar::Constant; 25] = [
     &peroxide::DECOMPOSITION_HEAT_1982,
     &peroxide::DECOMPOSITION_HEAT_LIQUID,
     &peroxide::SPECIFIC_HEAT,
+    &davies::DAVIES_A_1962,
+    &davies::DAVIES_LINEAR_1962,
+    &davies::DAVIES_GREATEST_1962,
 ];
 
 fn of_water() -> Vec<Entry> {
@@ -681,13 +684,79 @@ fn of_tables() -> Vec<Entry> {
             &sources::EXPOSURE_DOCUMENTS,
         ),
         table(
+            "airborne",
+            format!("products that get into the air, {} products", airborne::AIRBORNE.len()),
+            "",
+            String::new(),
+            &sources::EXPOSURE_DOCUMENTS,
+        ),
+        table(
+            "products_in_water",
+            format!(
+                "what the product of a burn becomes in water, {} products",
+                products_in_water::PRODUCTS_IN_WATER.len()
+            ),
+            "",
+            String::new(),
+            &sources::STOICHIOMETRY,
+        ),
+        table(
+            "universal_indicator",
+            format!(
+                "colours of universal indicator by pH, {} ranges",
+                products_in_water::UNIVERSAL_INDICATOR.len()
+            ),
+            "",
+            String::new(),
+            &sources::COMMON_PRACTICE,
+        ),
+        table(
+            "litmus",
+            format!("colours of litmus by pH, {} ranges", products_in_water::LITMUS.len()),
+            "",
+            String::new(),
+            &sources::COMMON_PRACTICE,
+        ),
+        table(
             "burns",
             format!(
-                "samples burned in a jar: products, usual masses, oxygen wanted, {} samples; a splint relights with \
-                 certainty from {} oxygen",
+                "samples burned in a jar: usual masses, oxygen wanted, {} samples; a splint relights with certainty \
+                 from {} oxygen, most flames go out below {}",
                 burns::BURNS.len(),
-                burns::SPLINT_FRACTION
+                burns::SPLINT_FRACTION,
+                burns::FLAME_LIMIT_FRACTION
             ),
+            "",
+            String::new(),
+            &sources::COMMON_PRACTICE,
+        ),
+        table(
+            "oxides",
+            format!("what elements make when they burn, {} elements", oxides::OXIDES.len()),
+            "",
+            String::new(),
+            &sources::OXIDES_OPENSTAX,
+        ),
+        table(
+            "liquid_fuels_298",
+            format!(
+                "enthalpy of formation and heat capacity, {} fuels without entropy",
+                oxides::LIQUID_FUELS_298.len()
+            ),
+            "",
+            "298.15 K".to_owned(),
+            &sources::CRC_THERMOCHEMISTRY,
+        ),
+        table(
+            "acid_gases",
+            format!("gases that water or dilute alkali takes up, {}", oxides::ACID_GASES.join(", ")),
+            "",
+            String::new(),
+            &sources::COMMON_PRACTICE,
+        ),
+        table(
+            "fuel_names",
+            format!("other names of what burns, {} names", oxides::FUEL_NAMES.len()),
             "",
             String::new(),
             &sources::COMMON_PRACTICE,

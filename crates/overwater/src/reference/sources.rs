@@ -56,6 +56,9 @@ undated! {
     STOICHIOMETRY = "stoichiometry: amounts react in the numbers of the balanced equation";
     CONSERVATION_OF_MASS = "conservation of mass";
     VIRIAL_SERIES = "virial equation of Kamerlingh Onnes, cut behind the second coefficient";
+    VANT_HOFF = "van 't Hoff equation, the enthalpy of the reaction taken as constant";
+    CHARGE_BALANCE = "electroneutrality: the charges in a solution add up to nothing";
+    MIXED_ROOM = "well-mixed room: what is in the air falls as exp(-air changes x time)";
     BUNSEN = "Henry's law, with the solubility written as a volume of gas";
 }
 
@@ -95,6 +98,7 @@ sources! {
     WMO_8 = 2008, "WMO-No. 8, guide to instruments and methods of observation, part I, chapter 3, annex 3.A, from memory";
 
     CODATA_KEY_1989_READ = 1989, "CODATA Key Values for Thermodynamics (Cox, Wagman and Medvedev), row read";
+    OXIDES_OPENSTAX = 2019, "OpenStax Chemistry 2e, section 18.9, for the alkali metals; what mark schemes credit: common practice, no source";
     CRC_THERMOCHEMISTRY = 2014, "CRC Handbook of Chemistry and Physics, Standard thermodynamic properties of chemical substances, as carried by chemicals 1.5.2 (edition from memory)";
     CRC_PHYSICAL_CONSTANTS = 2014, "CRC Handbook of Chemistry and Physics, Physical constants of inorganic compounds, as carried by chemicals 1.5.2 (edition from memory)";
     CRC_ACIDS = 1982, "CRC Handbook of Chemistry and Physics, Dissociation constants of inorganic acids and bases, after Perrin (1982)";
@@ -109,5 +113,6 @@ sources! {
     SCHUMPE_1993 = 1993, "Schumpe, Chem. Eng. Sci. 48 (1993) 153, Tables 2 and 3, as carried by chempy 0.10.2";
     LALIBERTE_2009 = 2009, "Laliberte, J. Chem. Eng. Data 54 (2009) 1725: density of H2O2 solutions, 0 to 96 degC, mass fraction 0 to 0.996, coefficients as carried by chemicals 1.5.2";
     IAPWS_R11_24 = 2024, "IAPWS R11-24, Release on the ionization constant of H2O (edition from memory), after Arcis et al., J. Phys. Chem. Ref. Data 49 (2020) 033103";
+    DAVIES_1962 = 1962, "Davies, Ion Association, Butterworths, London (1962): activity coefficients, from memory";
     IAPWS_R11_07 = 2007, "IAPWS release on the ionization constant of H2O (2007); Bandura and Lvov, J. Phys. Chem. Ref. Data 35 (2006) 15";
 }
