@@ -3,6 +3,7 @@
 import cantera
 import numpy
 import pytest
+from scipy.optimize import brentq
 
 R = 8.31451  # J/(mol K), the constant of the fit; Cantera uses that of 2019, 5e-6 less.
 START_K = 293.15
@@ -73,8 +74,7 @@ CASES = [
 def test_gas_flames(data, ask, sample, species, molar_mass, mass_g, fraction, flame):
     answer = ask("burn", sample, "--mass-g", str(mass_g), "--oxygen-fraction", str(fraction))
     ours = answer["flames"][flame]
-    if ours["condensed"]:
-        pytest.skip("soot: see the phases")
+    assert not ours["condensed"]
     mixed = contents(answer, flame)
     mixed[species] = 1000 * mass_g / molar_mass
     elements = sorted({symbol for row in data if row["name"] in mixed for symbol, _ in row["atoms"]})
@@ -86,7 +86,7 @@ def test_gas_flames(data, ask, sample, species, molar_mass, mass_g, fraction, fl
     compare_fractions(ours, gas)
 
 
-def test_sulfur_in_oxygen_burns_at_3230_k(data, ask):
+def test_sulfur_in_oxygen(data, ask):
     """3232 K with coefficients of 1993; the sample is a solid, its enthalpy at 298.15 K zero."""
     answer = ask("burn", "S", "--mass-g", "0.1", "--temperature-c", "20")
     ours = answer["flames"]["at_the_sample"]
@@ -101,10 +101,16 @@ def test_sulfur_in_oxygen_burns_at_3230_k(data, ask):
     before += crystal.enthalpy_mole / 1e6 * sulfur
     grams = sum(amount * gas.molecular_weights[gas.species_index(name)] for name, amount in mixed.items() if amount)
     grams = (grams + sulfur * gas.atomic_weight("S")) / 1000
-    gas.TPX = 3000, 101325, {**mixed, "S": sulfur}
-    gas.HP = before / grams * 1000, 101325
-    gas.equilibrate("HP", rtol=1e-10)
-    assert ours["temperature_k"] == pytest.approx(gas.T, abs=1.0)
+    wanted = before / grams * 1000  # J/kg
+
+    def missing(kelvin):
+        gas.TPX = kelvin, 101325, {**mixed, "S": sulfur}
+        gas.equilibrate("TP", rtol=1e-10)
+        return gas.enthalpy_mass - wanted
+
+    kelvin = brentq(missing, 2000, 4500, xtol=1e-3)
+    missing(kelvin)
+    assert ours["temperature_k"] == pytest.approx(kelvin, abs=0.1)
     assert ours["temperature_k"] == pytest.approx(3200, abs=5)  # a little water vapour and 5 K below 298.15 K
     compare_fractions(ours, gas)
 
@@ -155,29 +161,30 @@ def test_phases_at_the_flame(data, ask, sample, mass_g, fraction, flame):
             mixture.phase_moles(index) * mixture.phase(index).enthalpy_mole / 1e6 for index in range(mixture.n_phases))
         return mixture, gas, total
 
-    below, gas, cold = equilibrium(kelvin - apart)
-    above, _, warm = equilibrium(kelvin + apart)
-    wanted = sum(
-        amount * cantera_enthalpy(data, name) for name, amount in mixed.items() if amount) / 1e6
-    wanted += atoms[sample] * (answer["sample"]["formation_kj_per_mol"]) + solid_warming(data, sample, atoms[sample])
+    _, _, cold = equilibrium(kelvin - apart)
+    _, _, warm = equilibrium(kelvin + apart)
+    wanted = sum(amount * enthalpy(data, name) for name, amount in mixed.items() if amount)
+    wanted += atoms[sample] * answer["sample"]["formation_kj_per_mol"] + solid_warming(data, sample, atoms[sample])
     slack = 1e-3 * sum(atoms.values())
     assert cold - slack <= wanted <= warm + slack
     # Away from a plateau the composition too.
     if not ours["changes_phase"]:
+        there, gas, _ = equilibrium(kelvin)
         found = {row["name"]: row["fraction"] for row in ours["gases"]}
         for index, name in enumerate(gas.species_names):
-            theirs = below.species_moles[index] / max(below.phase_moles(0), 1e-30)
+            theirs = there.species_moles[index] / max(there.phase_moles(0), 1e-30)
             assert found.get(name, 0.0) == pytest.approx(theirs, abs=1e-3), name
         condensed = sum(row["amount_mmol"] for row in ours["condensed"])
-        theirs = sum(below.phase_moles(index) for index in range(1, below.n_phases))
+        theirs = sum(there.phase_moles(index) for index in range(1, there.n_phases))
         assert condensed == pytest.approx(theirs, rel=1e-3, abs=1e-4)
 
 
-def cantera_enthalpy(data, name):
+def enthalpy(data, name):
+    """Of a gas as it is in the jar, in J/mmol."""
     row = next(row for row in data if row["name"] == name)
     gas = cantera.Solution(yaml=definition([row], "ideal-gas", "one", sorted({symbol for symbol, _ in row["atoms"]})))
     gas.TP = START_K, 101325
-    return gas.enthalpy_mole / 1e3
+    return gas.enthalpy_mole / 1e6
 
 
 def solid_warming(data, sample, amount):

@@ -168,7 +168,7 @@ fn heats_of_combustion() {
         ("C2H2", 1301.1, 1.0),
         ("C2H4", 1411.2, 0.5),
         ("C2H6", 1560.7, 0.5),
-        ("C3H8", 2219.2, 0.6),
+        ("C3H8", 2219.2, 1.0),
         ("C4H10", 2877.6, 0.6),
         ("pentane", 3509.0, 1.0),
         ("hexane", 4163.2, 1.0),
@@ -189,21 +189,21 @@ fn heats_of_combustion() {
     assert!((heat("white phosphorus") - heat("red phosphorus") - 4.0 * 17.46).abs() < 1e-9);
 }
 
-/// Cantera 3 with the same coefficients (tests/python/test_flames.py works them out afresh): within 0.5 K. Sulfur in oxygen is
-/// quoted as 3232 K with coefficients of 1993.
+/// Cantera 3.2.0 with the same coefficients, from 298.15 K at 1 atm, to the last digit printed here (tests/python/test_flames.py
+/// compares more of them, with their compositions). For sulfur in oxygen coefficients of 1993 give 3232 K.
 #[test]
 fn flame_temperatures() {
-    for (text, oxygen, nitrogen, kelvin, near) in [
-        ("S", 1.0, 0.0, 3232.0, 5.0),
-        ("H2", 0.5, 0.0, 3074.5, 0.5),
-        ("H2", 0.5, 1.88, 2378.4, 0.5),
-        ("CO", 0.5, 0.0, 2976.8, 0.5),
-        ("CO", 0.5, 1.88, 2384.0, 0.5),
-        ("CH4", 2.0, 0.0, 3050.1, 0.5),
-        ("CH4", 2.0, 7.52, 2224.0, 0.5),
+    for (text, oxygen, nitrogen, kelvin) in [
+        ("S", 1.0, 0.0, 3230.18),
+        ("H2", 0.5, 0.0, 3074.51),
+        ("H2", 0.5, 1.88, 2378.43),
+        ("CO", 0.5, 0.0, 2976.82),
+        ("CO", 0.5, 1.88, 2384.01),
+        ("CH4", 2.0, 0.0, 3050.12),
+        ("CH4", 2.0, 7.52, 2223.96),
     ] {
         let found = temperature(text, oxygen, nitrogen);
-        assert!((found - kelvin).abs() < near, "{text} {oxygen} {nitrogen}: {found}");
+        assert!((found - kelvin).abs() < 0.05, "{text} {oxygen} {nitrogen}: {found}");
     }
 }
 
