@@ -420,3 +420,72 @@ proptest! {
         prop_assert!(made(oxygen + more) >= made(oxygen) - 1e-6);
     }
 }
+
+/// Shares (%) of an element by the species that hold it, one atom in twenty of oxygen at 1 atm; rows of the page.
+fn shares_by_temperature(
+    text: &str,
+    atoms: f64,
+    columns: &[(&str, &[(&str, f64)])],
+    kelvins: &[f64],
+) -> String {
+    let mixture = mixture(&[(text, atoms)], 20.0, 0.0);
+    let system = System::of(&mixture).unwrap();
+    let mut table = String::new();
+    for kelvin in kelvins {
+        let there = system.at(&mixture, *kelvin, 101.325).unwrap();
+        let cells: Vec<String> = columns
+            .iter()
+            .map(|(_, names)| {
+                let held: f64 = names.iter().map(|(name, each)| each * there.amount_mol(name)).sum();
+                format!("{:.0}", 100.0 * held / atoms)
+            })
+            .collect();
+        table.push_str(&format!("| {kelvin} | {} |\n", cells.join(" | ")));
+    }
+    table
+}
+
+#[test]
+fn the_page_on_two_answers_says_what_the_library_says() {
+    let page = include_str!("../../examples/two-answers.md");
+    let mut rows = String::new();
+    for text in ["Na", "Fe"] {
+        let jar = burnt(&fuel(text), 0.10, &JAR).unwrap();
+        for one in jar {
+            rows.push_str(&format!(
+                "| {} | {} | {:.1} | {:.3} | {:.2} | {:.3} |\n",
+                one.combustion.equation.unicode(),
+                one.role.words(),
+                100.0 * 0.10 / one.made[0].mass_g,
+                one.most_g,
+                one.heat_kj,
+                one.made[0].mass_g,
+            ));
+        }
+    }
+    assert!(page.contains(&rows), "{rows}");
+    let sodium = shares_by_temperature(
+        "Na",
+        1.0,
+        &[
+            ("superoxide", &[("NaO2(cr)", 1.0)]),
+            ("peroxide", &[("Na2O2(a)", 2.0), ("Na2O2(b)", 2.0), ("Na2O2(L)", 2.0)]),
+            ("oxide", &[("Na2O(a)", 2.0), ("Na2O(b)", 2.0), ("Na2O(c)", 2.0), ("Na2O(L)", 2.0)]),
+            ("vapour", &[("Na", 1.0), ("NaO", 1.0), ("Na2O", 2.0), ("Na2", 2.0)]),
+        ],
+        &[400.0, 600.0, 800.0, 1000.0, 1200.0, 1400.0, 1600.0],
+    );
+    assert!(page.contains(&sodium), "{sodium}");
+    let iron = shares_by_temperature(
+        "Fe",
+        1.0,
+        &[
+            ("haematite", &[("Fe2O3(cr)", 2.0)]),
+            ("magnetite", &[("Fe3O4(cr)", 3.0), ("Fe3O4(L)", 3.0)]),
+            ("wustite", &[("Fe.947O(cr)", 0.947), ("Fe.947O(L)", 0.947)]),
+            ("vapour", &[("Fe", 1.0), ("FeO", 1.0)]),
+        ],
+        &[1000.0, 1600.0, 1800.0, 2000.0, 2200.0, 2400.0, 2600.0],
+    );
+    assert!(page.contains(&iron), "{iron}");
+}
