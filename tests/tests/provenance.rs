@@ -99,10 +99,13 @@ const NO_DATA: [(f64, &str); 33] = [
     (0.02, "a bound on the vapour of moist gas"),
 ];
 
-/// Files of the simulation that hold limits, defaults and the search, but no relation of nature; and the table of
-/// activation energies, which is listed as a whole.
-const NO_FORMULA: [&str; 11] = [
+/// Files of the simulation and of the equilibrium that hold limits, defaults and the search, but no relation of nature; and
+/// the table of activation energies, which is listed as a whole.
+const NO_FORMULA: [&str; 14] = [
     "aqueous/solve.rs",
+    "equilibrium/flame.rs",
+    "equilibrium/interior.rs",
+    "equilibrium/system.rs",
     "run/advice.rs",
     "run/calibration.rs",
     "run/course.rs",

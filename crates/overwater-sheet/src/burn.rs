@@ -38,7 +38,7 @@ pub fn burn(answer: &BurnAnswer, width: usize) -> String {
                 number(jar.vapour_mmol)
             ),
         ),
-        ("at", format!("{} degC, {} kPa", jar.temperature_c, significant(jar.pressure_kpa, 5))),
+        ("at", format!("{} degC, {} kPa", jar.temperature_c, significant(jar.pressure_kpa, 6))),
         (
             "sample",
             format!("{} g{}", number(answer.mass_g), if answer.mass_was_given { "" } else { ", as advised" }),

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 /// A burn in a jar.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-pub struct BurnAnswer {
+pub struct SampleBurnAnswer {
     /// The format of the answer; 1.
     pub format: u32,
     /// The version of the library that gave it.

@@ -11,7 +11,7 @@ use overwater::scalar::Formula;
 use overwater::{Code, Error};
 
 use crate::{FORMAT, Refusal};
-use answer::{AdviceAnswer, BurnAnswer};
+use answer::{AdviceAnswer, SampleBurnAnswer};
 use request::{BurnRequest, JarRequest};
 
 /// Share of the oxygen that the advised mass uses up: enough is left for a bright end.
@@ -32,7 +32,7 @@ const SHARE: f64 = 0.25;
 /// # Errors
 /// `unknown_name`, with the nearest name; `cannot_be_met` for what does not burn; `missing` without a mass where none is
 /// advised; `out_of_range`; `given_twice` for a fraction and the volumes it would follow from.
-pub fn burn(request: &BurnRequest) -> Result<BurnAnswer, Box<Refusal>> {
+pub fn burn(request: &BurnRequest) -> Result<SampleBurnAnswer, Box<Refusal>> {
     let fuel = Fuel::find(&request.sample)?;
     let mut assumed = Vec::new();
     let jar = jar(&request.jar, &mut assumed).map_err(|error| error.within("jar"))?;
@@ -64,7 +64,7 @@ pub fn burn(request: &BurnRequest) -> Result<BurnAnswer, Box<Refusal>> {
         );
     }
     let hot = flames(&fuel, mass_g, &jar);
-    Ok(BurnAnswer {
+    Ok(SampleBurnAnswer {
         format: FORMAT,
         library_version: env!("CARGO_PKG_VERSION").to_owned(),
         cautions,

@@ -8,6 +8,7 @@ use crate::answer::CautionAnswer;
 use crate::bounds::BoundsAnswer;
 use crate::provenance::SourcesAnswer;
 use crate::request::LessonRequest;
+use crate::species::SpeciesAnswer;
 use crate::{FORMAT, Refusal};
 
 /// What is wanted of a list.
@@ -67,6 +68,10 @@ pub struct TaskAnswer {
 
 pub(super) fn sources(request: &ListRequest) -> Result<SourcesAnswer, Box<Refusal>> {
     Ok(crate::provenance::sources(&request.text))
+}
+
+pub(super) fn species(request: &ListRequest) -> Result<SpeciesAnswer, Box<Refusal>> {
+    Ok(crate::species::species(&request.text))
 }
 
 pub(super) fn bounds(request: &ListRequest) -> Result<BoundsAnswer, Box<Refusal>> {

@@ -1,5 +1,6 @@
 //! What burns: any element or compound of the thermochemical tables, found by its name or formula.
 
+use crate::burn::Combustion;
 use crate::chem::{Atom, Formula, State};
 use crate::reference::nasa9::Species;
 use crate::reference::oxides::{FUEL_NAMES, LIQUID_FUELS_298, OXIDES, Oxides};
@@ -82,26 +83,27 @@ impl Fuel {
         Ok(fuel)
     }
 
-    /// The oxides of its elements but for oxygen.
+    /// The oxides of its elements but for oxygen, in the order of the table.
     ///
     /// # Errors
     /// `cannot_be_met` for an element that makes no oxide by burning.
     pub(super) fn oxides(&self) -> Result<Vec<&'static Oxides>> {
-        let oxygen = Atom::from_symbol("O");
-        self.formula
+        let holds =
+            |symbol: &str| Atom::from_symbol(symbol).is_some_and(|atom| self.formula.count(atom).is_some());
+        let stranger = self
+            .formula
             .composition()
             .iter()
-            .filter(|(atom, _)| Some(*atom) != oxygen)
-            .map(|(atom, _)| {
-                OXIDES.iter().find(|row| row.element == atom.symbol()).ok_or_else(|| {
-                    let elements: Vec<&str> = OXIDES.iter().map(|row| row.element).collect();
-                    Error::new(Code::CannotBeMet, "sample")
-                        .value(format!("{} with {}", self.formula, atom.name()))
-                        .allowed(format!("compounds of {} and O", elements.join(", ")))
-                        .advice(format!("it is not known here what {} makes when it burns", atom.name()))
-                })
-            })
-            .collect()
+            .map(|(atom, _)| *atom)
+            .find(|atom| atom.symbol() != "O" && !OXIDES.iter().any(|row| row.element == atom.symbol()));
+        if let Some(atom) = stranger {
+            let elements: Vec<&str> = OXIDES.iter().map(|row| row.element).collect();
+            return Err(Error::new(Code::CannotBeMet, "sample")
+                .value(format!("{} with {}", self.formula, atom.name()))
+                .allowed(format!("compounds of {} and O", elements.join(", ")))
+                .advice(format!("it is not known here what {} makes when it burns", atom.name())));
+        }
+        Ok(OXIDES.iter().filter(|row| holds(row.element)).collect())
     }
 
     fn refuse_what_does_not_burn(&self, wanted: &str) -> Result<()> {
@@ -115,8 +117,20 @@ impl Fuel {
             needed += count(&self.formula, element) * count(&oxide, oxygen) / count(&oxide, element);
         }
         let held = Atom::from_symbol("O").and_then(|oxygen| self.formula.count(oxygen));
+        let oxides: Vec<&str> = self.oxides()?.iter().map(|row| row.favoured).collect();
         if needed > held.map_or(0.0, |count| count.to_f64()) {
-            return Ok(());
+            // What takes up oxygen only when it is heated all the time does not burn either.
+            if Combustion::to(self, &oxides)?.heat_kj_per_mol > 0.0 {
+                return Ok(());
+            }
+            return Err(Error::new(Code::CannotBeMet, "sample")
+                .value(wanted)
+                .allowed("something that gives out heat when it takes up oxygen")
+                .advice(format!(
+                    "{} does not burn: it would take heat to make {}",
+                    self.name,
+                    oxides.join(" and ")
+                )));
         }
         Err(Error::new(Code::CannotBeMet, "sample")
             .value(wanted)
@@ -274,7 +288,7 @@ mod tests {
 
     #[test]
     fn what_does_not_burn_is_refused() {
-        for text in ["CO2", "H2O", "MgO", "SO3", "O2", "N2", "Ca(OH)2", "Fe2O3"] {
+        for text in ["CO2", "H2O", "MgO", "SO3", "O2", "N2", "Ca(OH)2", "Fe2O3", "NaOH"] {
             let error = Fuel::find(text).unwrap_err();
             assert_eq!(error.code, Code::CannotBeMet, "{text}: {error}");
             assert!(error.advice.contains("does not burn"), "{error}");
