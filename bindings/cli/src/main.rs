@@ -2,8 +2,8 @@
 
 #![forbid(unsafe_code)]
 
-mod answer;
 mod after;
+mod answer;
 mod bounds;
 mod burn;
 mod calculate;

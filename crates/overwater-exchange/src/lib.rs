@@ -35,9 +35,9 @@ mod table;
 mod template;
 
 pub use read::{
-    GREATEST_BYTES, burn_from_json, burn_from_toml, calibration_from_json, calibration_from_toml, lesson_from_json, lesson_from_toml,
-    propagation_from_json, propagation_from_toml, rate_from_json, rate_from_toml, reduction_from_json,
-    reduction_from_toml, run_from_json, run_from_toml,
+    GREATEST_BYTES, burn_from_json, burn_from_toml, calibration_from_json, calibration_from_toml,
+    lesson_from_json, lesson_from_toml, propagation_from_json, propagation_from_toml, rate_from_json,
+    rate_from_toml, reduction_from_json, reduction_from_toml, run_from_json, run_from_toml,
 };
 pub use refusal::{INTERNAL, Place, Refusal};
 pub use respond::{names as task_names, respond, respond_with_status, schema};

@@ -1,7 +1,7 @@
 //! A burn in a jar as text.
 
 use overwater::units::significant;
-use overwater_exchange::burn::answer::{BurnAnswer, FlameAnswer, ProductAnswer};
+use overwater_exchange::burn::answer::{FlameAnswer, ProductAnswer, SampleBurnAnswer};
 
 use crate::layout::Layout;
 
@@ -12,7 +12,7 @@ const GASES: usize = 5;
 
 /// What burns, the cautions first, what it makes, what is left, how hot, none wider than `width` columns.
 #[must_use]
-pub fn burn(answer: &BurnAnswer, width: usize) -> String {
+pub fn burn(answer: &SampleBurnAnswer, width: usize) -> String {
     let mut sheet = Layout::new(width);
     let sample = &answer.sample;
     sheet.title(
@@ -69,7 +69,7 @@ fn number(value: f64) -> String {
     significant(value, FIGURES)
 }
 
-fn advice(answer: &BurnAnswer) -> String {
+fn advice(answer: &SampleBurnAnswer) -> String {
     let Some(advice) = &answer.advice else { return "no sample is advised".to_owned() };
     let length = match advice.length_cm {
         Some(length) => format!(", {} cm of the ribbon or wire that was weighed", number(length)),
