@@ -356,7 +356,7 @@ const FUELS: [&str; 14] =
     ["S", "H2", "CO", "CH4", "Mg", "Fe", "Na", "C", "P", "Ca", "Li", "octane", "ethanol", "H2S"];
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 200, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig::with_cases(100))]
 
     /// Elements and heat are conserved by every flame, rich or lean, and the Gibbs conditions hold: mole fractions add up to 1.
     #[test]

@@ -211,11 +211,18 @@ fn by_name(wanted: &str) -> Option<Fuel> {
 /// The standard state of a formula in the phase that is stable at 298.15 K, or in the one that is asked for.
 pub(super) fn standard_state(formula: &Formula, phase: Option<Phase>) -> Option<&'static StandardState> {
     let gibbs = |row: &StandardState| row.formation_kj_per_mol - AT_K * row.entropy_j_per_mol_k / 1000.0;
-    STANDARD_STATES_298
-        .iter()
-        .filter(|row| row.phase != Phase::Aqueous && phase.is_none_or(|phase| phase == row.phase))
-        .filter(|row| Formula::parse(row.formula).is_ok_and(|known| known.equal_but_for_state(formula)))
-        .min_by(|a, b| gibbs(a).total_cmp(&gibbs(b)))
+    let stable = |is_it: &dyn Fn(&str) -> bool| {
+        STANDARD_STATES_298
+            .iter()
+            .filter(|row| row.phase != Phase::Aqueous && phase.is_none_or(|phase| phase == row.phase))
+            .filter(|row| is_it(row.formula))
+            .min_by(|a, b| gibbs(a).total_cmp(&gibbs(b)))
+    };
+    // Most formulas are written as the table writes them; only the others are read one by one.
+    let written = formula.to_string();
+    stable(&|known| known == written).or_else(|| {
+        stable(&|known| Formula::parse(known).is_ok_and(|known| known.equal_but_for_state(formula)))
+    })
 }
 
 fn by_formula(wanted: &str) -> Result<Fuel> {
