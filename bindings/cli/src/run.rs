@@ -46,7 +46,7 @@ fn answered<T, A>(
     let text = files::read(file)?;
     let is_json = file.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("json"));
     let reader: Reader<T> = if is_json { readers.json } else { readers.toml };
-    let point = |refusal| if is_json { refusal } else { point_into_toml(refusal, &text) };
+    let point = |refusal: Box<Refusal>| if is_json { refusal } else { point_into_toml(*refusal, &text) };
     reader(&text)
         .and_then(|request| work(request).map_err(point))
         .map_err(|refusal| refusal.show(&file.display().to_string(), &text))

@@ -75,12 +75,12 @@ pub fn plan(request: &LessonRequest) -> Result<PlanAnswer, Box<Refusal>> {
 /// Those of [`lesson_from_toml`] and of [`plan`].
 pub fn plan_toml(text: &str) -> Result<PlanAnswer, Box<Refusal>> {
     let lesson = lesson_from_toml(text)?;
-    plan(&lesson).map_err(|refusal| point_into_toml(refusal, text))
+    plan(&lesson).map_err(|refusal| point_into_toml(*refusal, text))
 }
 
 /// A refusal by the core, pointing to the key in the TOML that the request came from.
 #[must_use]
-pub fn point_into_toml(refusal: Box<Refusal>, text: &str) -> Box<Refusal> {
+pub fn point_into_toml(refusal: Refusal, text: &str) -> Box<Refusal> {
     let span = locate::in_toml(text, &refusal.path);
     Box::new(refusal.at(text, span))
 }
