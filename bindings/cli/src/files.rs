@@ -9,8 +9,8 @@ use overwater_exchange::GREATEST_BYTES;
 /// What went wrong, as it is printed.
 pub(crate) type Message = String;
 
-/// Reads a text, of which at most [`GREATEST_BYTES`] are taken into memory.
-pub(crate) fn read(path: &Path) -> Result<String, Message> {
+/// Reads a file or standard input, of which at most one byte more than [`GREATEST_BYTES`] is taken into memory.
+pub(crate) fn bytes(path: &Path) -> Result<Vec<u8>, Message> {
     let shown = path.display();
     let mut bytes = Vec::new();
     let limit = GREATEST_BYTES as u64 + 1;
@@ -19,9 +19,18 @@ pub(crate) fn read(path: &Path) -> Result<String, Message> {
     } else {
         File::open(path).and_then(|file| file.take(limit).read_to_end(&mut bytes))
     };
-    if let Err(error) = read {
-        return Err(format!("error: {shown}: cannot be read ({error}); give the path of a lesson file"));
+    match read {
+        Ok(_) => Ok(bytes),
+        Err(error) => {
+            Err(format!("error: {shown}: cannot be read ({error}); give the path of a lesson file"))
+        }
     }
+}
+
+/// Reads a text.
+pub(crate) fn read(path: &Path) -> Result<String, Message> {
+    let shown = path.display();
+    let bytes = bytes(path)?;
     if bytes.len() > GREATEST_BYTES {
         return Err(format!(
             "error: {shown}: is longer than {GREATEST_BYTES} bytes; a lesson is a page of text: is this the right \

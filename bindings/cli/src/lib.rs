@@ -2,6 +2,7 @@
 
 #![forbid(unsafe_code)]
 
+mod answer;
 mod bounds;
 mod calculate;
 mod chemistry;
@@ -108,6 +109,15 @@ enum Command {
         /// Print the whole answer as JSON.
         #[arg(long)]
         json: bool,
+    },
+    /// Answer a request in JSON by an answer in JSON, as every binding does; an error is an answer too, and ends with 2.
+    Answer {
+        /// The request; `-` reads it from standard input.
+        #[arg(required_unless_present = "schema")]
+        file: Option<PathBuf>,
+        /// Print the schema of all requests and answers instead.
+        #[arg(long, conflicts_with = "file")]
+        schema: bool,
     },
     /// Print an annotated lesson to start from.
     Template,
@@ -227,6 +237,11 @@ where
             rate::run(&file, options.as_deref(), &wanted)
         }
         Command::Propagate { file, json } => propagate::run(&file, json),
+        Command::Answer { file: Some(file), .. } => match answer::run(&file) {
+            Ok(code) => return code,
+            Err(message) => Err(message),
+        },
+        Command::Answer { file: None, .. } => files::print(&overwater_exchange::schema()),
         Command::Template => files::print(overwater_exchange::TEMPLATE),
         Command::Sources { text, csv, json } => sources::run(&text, csv, json),
         Command::Bounds { text, csv, json } => bounds::run(&text, csv, json),

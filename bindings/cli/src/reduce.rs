@@ -66,8 +66,8 @@ fn answer(file: &Path, options: Option<&Path>, wanted: &Wanted) -> Result<Reduct
     let readers = Readers { toml: reduction_from_toml, json: reduction_from_json };
     let plain = ReductionRequest { format: FORMAT, ..ReductionRequest::default() };
     let answer = match table::open(file, options, &readers, plain)? {
-        Source::Document(request) => reduce(&request, wanted.working),
-        Source::Table(request, source) => reduce_table(&request, source, wanted.working),
+        Source::Document(request) => reduce(&request, wanted.working.or(request.working)),
+        Source::Table(request, source) => reduce_table(&request, source, wanted.working.or(request.working)),
     };
     answer.map_err(|refusal| say(file, &refusal))
 }

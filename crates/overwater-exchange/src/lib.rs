@@ -21,7 +21,9 @@ mod read;
 pub mod reduction;
 mod refusal;
 pub mod request;
+pub mod respond;
 pub mod schedule;
+mod strict;
 mod table;
 mod template;
 
@@ -30,6 +32,7 @@ pub use read::{
     rate_from_json, rate_from_toml, reduction_from_json, reduction_from_toml,
 };
 pub use refusal::{Place, Refusal};
+pub use respond::{INTERNAL, names as task_names, respond, respond_with_status, schema};
 pub use template::TEMPLATE;
 
 use answer::PlanAnswer;

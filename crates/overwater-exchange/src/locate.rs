@@ -1,5 +1,8 @@
-//! Where in a TOML document a path points.
+//! Where in a document a path points.
 
+use std::collections::BTreeMap;
+
+use serde_json::value::RawValue;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
@@ -32,9 +35,45 @@ enum Here<'a> {
     Value(&'a DeValue<'a>),
 }
 
+/// The same in a JSON document.
+pub(crate) fn in_json(text: &str, path: &str) -> Option<(usize, usize)> {
+    let mut here: &RawValue = serde_json::from_str(text).ok()?;
+    let mut found = None;
+    for step in path.split(['.', '[']).map(|step| step.trim_end_matches(']')) {
+        let inside = here.get();
+        let next = match step.parse::<usize>() {
+            Ok(index) => serde_json::from_str::<Vec<&RawValue>>(inside)
+                .ok()
+                .and_then(|items| items.get(index).copied()),
+            Err(_) => serde_json::from_str::<BTreeMap<String, &RawValue>>(inside)
+                .ok()
+                .and_then(|entries| entries.get(step).copied()),
+        };
+        let Some(next) = next else {
+            break;
+        };
+        let start = next.get().as_ptr().addr().checked_sub(text.as_ptr().addr())?;
+        found = Some((start, start + next.get().len()));
+        here = next;
+    }
+    found
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn paths_lead_to_their_values_in_json() {
+        let text = r#"{"room": {"temperature_c": 99}, "vessels": [{}, {"volume_cm3": 0, "°": [1, [2, 3]]}]}"#;
+        let at = |path: &str| in_json(text, path).map(|(start, end)| &text[start..end]);
+        assert_eq!(at("room.temperature_c"), Some("99"));
+        assert_eq!(at("vessels[1].volume_cm3"), Some("0"));
+        assert_eq!(at("vessels[1].°[1][0]"), Some("2"));
+        assert_eq!(at("room.volume_m3"), Some(r#"{"temperature_c": 99}"#));
+        assert_eq!(at("stock"), None);
+        assert_eq!(in_json("{", "a"), None);
+    }
 
     const TEXT: &str = "[room]\ntemperature_c = 99\n[[vessels]]\n[[vessels]]\nvolume_cm3 = 0\n";
 

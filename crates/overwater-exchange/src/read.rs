@@ -3,12 +3,16 @@
 use overwater::{Code, Error, nearest};
 use serde::de::DeserializeOwned;
 
-use crate::FORMAT;
+use crate::calculation::CalculationRequest;
+use crate::chemistry::{BalanceRequest, FormulaRequest};
 use crate::propagation::request::PropagationRequest;
 use crate::rate::request::RateRequest;
 use crate::reduction::request::ReductionRequest;
 use crate::refusal::{Refusal, syntax};
 use crate::request::LessonRequest;
+use crate::respond::listing::{ListRequest, VersionRequest};
+use crate::strict::{InOrder, ZERO_CHARACTER};
+use crate::{FORMAT, locate};
 
 /// The longest request that is read, in bytes: a lesson is a page, and a longer text is some other file.
 pub const GREATEST_BYTES: usize = 1 << 20;
@@ -85,32 +89,23 @@ pub fn propagation_from_json(text: &str) -> Result<PropagationRequest, Box<Refus
 }
 
 /// A document that says which format it speaks.
-trait Document: DeserializeOwned {
+pub(crate) trait Document: DeserializeOwned {
     fn format(&self) -> u32;
 }
 
-impl Document for LessonRequest {
-    fn format(&self) -> u32 {
-        self.format
-    }
+macro_rules! documents {
+    ($($request:ty),* $(,)?) => {
+        $(impl Document for $request {
+            fn format(&self) -> u32 {
+                self.format
+            }
+        })*
+    };
 }
 
-impl Document for ReductionRequest {
-    fn format(&self) -> u32 {
-        self.format
-    }
-}
-
-impl Document for PropagationRequest {
-    fn format(&self) -> u32 {
-        self.format
-    }
-}
-
-impl Document for RateRequest {
-    fn format(&self) -> u32 {
-        self.format
-    }
+documents! {
+    LessonRequest, ReductionRequest, RateRequest, PropagationRequest, CalculationRequest, FormulaRequest, BalanceRequest,
+    ListRequest, VersionRequest,
 }
 
 /// Reads a lesson written in JSON.
@@ -122,22 +117,36 @@ pub fn lesson_from_json(text: &str) -> Result<LessonRequest, Box<Refusal>> {
 }
 
 fn json_text<T: Document>(text: &str) -> Result<T, Box<Refusal>> {
+    check_json(text)?;
+    check_format(json_value(text)?, text)
+}
+
+/// Refuses what is too long, no JSON, or has a key twice.
+pub(crate) fn check_json(text: &str) -> Result<(), Box<Refusal>> {
     refuse_long(text)?;
+    json_value::<InOrder>(text).map(|_| ())
+}
+
+/// A value from a text that holds nothing else.
+pub(crate) fn json_value<T: DeserializeOwned>(text: &str) -> Result<T, Box<Refusal>> {
     let mut deserializer = serde_json::Deserializer::from_str(text);
-    let failure = |error: &serde_json::Error| {
-        let start = byte_of(text, error.line(), error.column());
-        Failure {
-            message: error.to_string(),
-            span: start.map(|start| (start, start)),
-            is_syntax: !error.is_data(),
-        }
+    let failure = |error: &serde_json::Error| Failure {
+        message: error.to_string(),
+        span: byte_of(text, error.line(), error.column()).map(|start| (start, start)),
+        is_syntax: !error.is_data(),
     };
-    let lesson = read(&mut deserializer, text, failure)?;
+    // Where the path is known, the place is that of the value, not how far the reader had come.
+    let value = read(&mut deserializer, text, failure).map_err(|refusal| {
+        match locate::in_json(text, &refusal.path) {
+            Some(span) => Box::new(refusal.at(text, Some(span))),
+            None => refusal,
+        }
+    })?;
     if let Err(error) = deserializer.end() {
         let failure = failure(&error);
-        return Err(Refusal::new(syntax(failure.message), text, failure.span));
+        return Err(Refusal::new(unreadable(&failure.message), text, failure.span));
     }
-    check_format(lesson, text)
+    Ok(value)
 }
 
 struct Failure {
@@ -159,11 +168,8 @@ where
         let path = error.path().to_string();
         let path = if path == "." { String::new() } else { path };
         let failure = failure(error.inner());
-        let error = if failure.is_syntax {
-            syntax(one_line(&failure.message))
-        } else {
-            explain(&failure.message, path)
-        };
+        let error =
+            if failure.is_syntax { unreadable(&failure.message) } else { explain(&failure.message, path) };
         Refusal::new(error, text, failure.span)
     })
 }
@@ -221,9 +227,59 @@ fn explain(message: &str, path: String) -> Error {
         return if path.is_empty() { error } else { error.within(&path) };
     }
     if message.starts_with("duplicate field") {
+        let key = quoted.first().copied().unwrap_or_default();
+        let path = match path.rsplit(['.']).next() {
+            Some(last) if last == key => path,
+            _ if path.is_empty() => key.to_owned(),
+            _ => format!("{path}.{key}"),
+        };
         return Error::new(Code::GivenTwice, path).advice("write the key once");
     }
-    Error::new(Code::Syntax, path).advice(one_line(message))
+    if message.starts_with(ZERO_CHARACTER) {
+        return Error::new(Code::Syntax, path)
+            .allowed("texts without the character U+0000")
+            .advice("leave it out");
+    }
+    Error::new(Code::Syntax, path).advice(in_plain_words(message))
+}
+
+/// The reader's words with the place, which stands elsewhere, left out, and with types by what they are to a reader.
+fn in_plain_words(message: &str) -> String {
+    const TYPES: [(&str, &str); 12] = [
+        ("f64", "a number"),
+        ("i8", "a whole number"),
+        ("i32", "a whole number"),
+        ("i64", "a whole number"),
+        ("u8", "a whole number, 0 or more"),
+        ("u16", "a whole number, 0 or more"),
+        ("u32", "a whole number, 0 or more"),
+        ("u64", "a whole number, 0 or more"),
+        ("usize", "a whole number, 0 or more"),
+        ("a sequence", "a list"),
+        ("a map", "an object"),
+        ("a string", "a text"),
+    ];
+    let words = one_line(message);
+    let words = words.rsplit_once(" at line ").map_or(words.as_str(), |(words, _)| words);
+    let Some((found, expected)) = words.rsplit_once("expected ") else {
+        return words.to_owned();
+    };
+    match TYPES.iter().find(|(name, _)| *name == expected) {
+        Some((_, plain)) => format!("{found}expected {plain}"),
+        None if expected.starts_with("struct ") => format!("{found}expected an object"),
+        None => words.to_owned(),
+    }
+}
+
+/// A text that breaks the rules of its language, or holds a number that no double reaches.
+fn unreadable(message: &str) -> Error {
+    if message.starts_with("number out of range") {
+        return Error::new(Code::TooLarge, "")
+            .value("a number")
+            .allowed("numbers of at most 1.797e308 either way")
+            .advice("write it with a smaller exponent");
+    }
+    syntax(in_plain_words(message))
 }
 
 fn one_line(message: &str) -> String {
@@ -233,8 +289,8 @@ fn one_line(message: &str) -> String {
 /// The byte at a line and column, both from 1, as the JSON reader counts them (columns in bytes).
 fn byte_of(text: &str, line: usize, column: usize) -> Option<usize> {
     let start: usize = text.split_inclusive('\n').take(line.checked_sub(1)?).map(str::len).sum();
-    let byte = start + column.saturating_sub(1);
-    text.is_char_boundary(byte).then_some(byte)
+    let byte = start.saturating_add(column.saturating_sub(1)).min(text.len());
+    (0..=byte).rev().find(|byte| text.is_char_boundary(*byte))
 }
 
 #[cfg(test)]

@@ -50,6 +50,9 @@ pub struct ReductionRequest {
     /// The decimal sign of a table, where it cannot be told.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub decimal: Option<DecimalRequest>,
+    /// The row whose worked solution is wanted, from 1.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub working: Option<u64>,
     /// Readings that are the same in every row.
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     pub given: BTreeMap<String, f64>,
