@@ -18,6 +18,7 @@ from ._native import FUNCTIONS, __version__
 
 # What is not needed for a number is loaded when it is first asked for: importing the package takes about a millisecond.
 _LATER = {
+    **dict.fromkeys(("Budget", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Working"), "_results"),
     "OverwaterError": "_errors",
     "UnknownNameError": "_errors",
 }

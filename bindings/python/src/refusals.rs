@@ -1,6 +1,7 @@
 //! Refusals of the core, raised as what Python users catch.
 
 use overwater::{Code, Error};
+use overwater_exchange::Refusal;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
@@ -12,6 +13,13 @@ pub(crate) fn refusal(py: Python<'_>, error: &Error) -> PyErr {
         _ => "OverwaterError",
     };
     raise(py, class, (error.to_string(), error.code.name(), &*error.parameter, &*error.value, &*error.allowed, &*error.advice))
+}
+
+/// The same for a refusal of the exchange, with the line where there is one.
+pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
+    let place = refusal.place.map(|place| format!(" (line {}, column {})", place.line, place.column));
+    let message = format!("{}{}", refusal.message, place.unwrap_or_default());
+    raise(py, "OverwaterError", (message, &refusal.code, &refusal.path, &refusal.value, &refusal.allowed, &refusal.advice))
 }
 
 /// What a panic becomes: it would be a fault of ours, and can be caught like any refusal.

@@ -31,7 +31,7 @@ pub(super) fn make(py: Python<'_>, calculation: &Calculation) -> PyResult<Py<PyA
     let name = c_string(calculation.formula.name().to_owned())?;
     let doc = c_string(docs::text(calculation))?;
     // SAFETY: the tables hold one loop of `inputs` + 1 types and outlive the ufunc.
-    unsafe {
+    let ufunc = unsafe {
         let ufunc = PY_UFUNC_API.PyUFunc_FromFuncAndData(
             py,
             loops.as_mut_ptr(),
@@ -45,8 +45,11 @@ pub(super) fn make(py: Python<'_>, calculation: &Calculation) -> PyResult<Py<PyA
             doc,
             0,
         );
-        Ok(Bound::from_owned_ptr_or_err(py, ufunc)?.unbind())
-    }
+        Bound::from_owned_ptr_or_err(py, ufunc)?
+    };
+    // A ufunc is pickled by its name, and found again in this module.
+    py.import("overwater.ufuncs")?.setattr(calculation.formula.name(), &ufunc)?;
+    Ok(ufunc.unbind())
 }
 
 /// The loop that NumPy calls, without the interpreter.
