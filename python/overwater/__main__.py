@@ -1,6 +1,5 @@
 """The program `overwater`: ``python -m overwater`` is the same as the command line."""
 
-import os
 import signal
 import sys
 
@@ -11,7 +10,7 @@ def main() -> int:
     """Run the program with the arguments of this process and give its exit code."""
     # The program does its own work between two looks of the interpreter: let Ctrl-C end it at once, as elsewhere.
     signal.signal(signal.SIGINT, signal.SIG_DFL)
-    return run_program(["overwater", *(os.fsencode(argument).decode("utf-8", "surrogateescape") for argument in sys.argv[1:])])
+    return run_program(["overwater", *sys.argv[1:]])
 
 
 if __name__ == "__main__":

@@ -7,11 +7,12 @@ use std::process::Command;
 
 /// Which crates of the workspace each of them may use: bindings use the sheet, the sheet the exchange, the exchange the
 /// core, the core nobody. A new crate needs a line.
-const MAY_USE: [(&str, &[&str]); 7] = [
+const MAY_USE: [(&str, &[&str]); 8] = [
     ("overwater", &[]),
     ("overwater-exchange", &["overwater"]),
     ("overwater-sheet", &["overwater", "overwater-exchange"]),
     ("overwater-cli", &["overwater", "overwater-exchange", "overwater-sheet"]),
+    ("overwater-python", &["overwater", "overwater-exchange", "overwater-sheet", "overwater-cli"]),
     ("overwater-testkit", &["overwater"]),
     (
         "overwater-tests",
