@@ -91,3 +91,14 @@ fn what_it_says_of_the_wrong_preparation_is_what_it_prints() {
         assert!(sheet.contains(line), "{line}");
     }
 }
+
+#[test]
+fn the_request_in_json_has_the_answer_that_is_shown() {
+    let mut blocks =
+        section("In JSON").split("```json\n").skip(1).map(|rest| rest.split_once("```").unwrap().0.trim());
+    let (request, answer) = (blocks.next().unwrap(), blocks.next().unwrap());
+    assert_eq!(overwater_exchange::respond(request.as_bytes()), answer);
+    assert!(blocks.next().is_none());
+    let inline = section("In JSON").split('`').find(|text| text.starts_with("{\"format\"")).unwrap();
+    assert!(overwater_exchange::respond_with_status(inline.as_bytes()).1, "{inline}");
+}

@@ -11,9 +11,11 @@ pub mod answer;
 pub mod bounds;
 pub mod calculation;
 pub mod chemistry;
+pub mod columns;
 mod convert;
 pub mod lines;
 mod locate;
+pub mod peroxide;
 pub mod propagation;
 pub mod provenance;
 pub mod rate;
@@ -23,6 +25,7 @@ mod refusal;
 pub mod request;
 pub mod respond;
 pub mod schedule;
+pub mod seed;
 mod strict;
 mod table;
 mod template;
@@ -31,8 +34,8 @@ pub use read::{
     GREATEST_BYTES, lesson_from_json, lesson_from_toml, propagation_from_json, propagation_from_toml,
     rate_from_json, rate_from_toml, reduction_from_json, reduction_from_toml,
 };
-pub use refusal::{Place, Refusal};
-pub use respond::{INTERNAL, names as task_names, respond, respond_with_status, schema};
+pub use refusal::{INTERNAL, Place, Refusal};
+pub use respond::{names as task_names, respond, respond_with_status, schema};
 pub use template::TEMPLATE;
 
 use answer::PlanAnswer;

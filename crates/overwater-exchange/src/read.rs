@@ -5,6 +5,8 @@ use serde::de::DeserializeOwned;
 
 use crate::calculation::CalculationRequest;
 use crate::chemistry::{BalanceRequest, FormulaRequest};
+use crate::columns::ColumnsRequest;
+use crate::peroxide::{AssayDesignRequest, DilutionRequest, StrengthRequest};
 use crate::propagation::request::PropagationRequest;
 use crate::rate::request::RateRequest;
 use crate::reduction::request::ReductionRequest;
@@ -105,7 +107,7 @@ macro_rules! documents {
 
 documents! {
     LessonRequest, ReductionRequest, RateRequest, PropagationRequest, CalculationRequest, FormulaRequest, BalanceRequest,
-    ListRequest, VersionRequest,
+    ListRequest, VersionRequest, ColumnsRequest, StrengthRequest, DilutionRequest, AssayDesignRequest,
 }
 
 /// Reads a lesson written in JSON.

@@ -3,7 +3,7 @@
 
 use annotate_snippets::{AnnotationKind, Level, Renderer, Snippet};
 use overwater::{Code, Error};
-use schemars::JsonSchema;
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Serialize};
 
 /// Where in a document a refusal points.
@@ -21,6 +21,7 @@ pub struct Place {
 #[serde(deny_unknown_fields)]
 pub struct Refusal {
     /// The kind of refusal: a stable name.
+    #[schemars(schema_with = "codes")]
     pub code: String,
     /// Path of the key, as in `vessels[2].volume_cm3`; empty for the document as a whole.
     pub path: String,
@@ -37,6 +38,14 @@ pub struct Refusal {
     /// The byte range in the document, for a caret.
     #[serde(skip)]
     pub span: Option<(usize, usize)>,
+}
+
+/// The code of a refusal that is the library's own fault; it is none of the core's.
+pub const INTERNAL: &str = "internal";
+
+fn codes(_: &mut SchemaGenerator) -> Schema {
+    let names: Vec<&str> = Code::ALL.iter().map(|code| code.name()).chain([INTERNAL]).collect();
+    json_schema!({ "description": "The kind of refusal: a stable name.", "type": "string", "enum": names })
 }
 
 impl From<Error> for Refusal {
@@ -80,9 +89,11 @@ impl Refusal {
         let Some((start, end)) = self.span.filter(|(start, end)| text.get(*start..*end).is_some()) else {
             return format!("error: {document}: {title}");
         };
+        // At least one character, so that there is a caret.
+        let next = text.get(start..).and_then(|rest| rest.chars().next()).map_or(0, char::len_utf8);
         let snippet = Snippet::source(text)
             .path(document)
-            .annotation(AnnotationKind::Primary.span(start..end.max(start + 1).min(text.len())));
+            .annotation(AnnotationKind::Primary.span(start..end.max(start + next)));
         let report = [Level::ERROR.primary_title(&title).element(snippet)];
         Renderer::plain().render(&report).to_string()
     }
@@ -117,6 +128,16 @@ mod tests {
     fn places_count_lines_and_characters_from_one() {
         assert_eq!(place("abc", 0), Place { line: 1, column: 1 });
         assert_eq!(place("a\n°x = 1", 4), Place { line: 2, column: 2 });
+    }
+
+    #[test]
+    fn a_caret_stands_under_a_whole_character() {
+        let error = || Error::new(Code::Syntax, "x");
+        for (text, place) in [("x = ²1", (4, 4)), ("x = 1", (5, 5)), ("", (0, 0)), ("x = ²", (4, 6))] {
+            let shown = Refusal::new(error(), text, Some(place)).show("lesson.toml", text);
+            assert!(shown.contains("lesson.toml:1:"), "{shown}");
+            assert!(shown.contains('^'), "{shown}");
+        }
     }
 
     #[test]

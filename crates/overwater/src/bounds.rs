@@ -122,6 +122,12 @@ bounds! {
     /// Amount concentration of peroxide.
     CONCENTRATION_MOL_PER_DM3 = "concentration_mol_per_dm3", CONCENTRATION, 0.005, 14.0,
         "stronger than about 40 % by mass is not handled in schools";
+    /// Concentration of a stock that is diluted.
+    STOCK_MOL_PER_DM3 = "stock_mol_per_dm3", STOCK_CONCENTRATION, 0.005, 14.0,
+        "stronger than about 40 % by mass is not handled in schools";
+    /// Concentration that a dilution is to give.
+    WANTED_MOL_PER_DM3 = "wanted_mol_per_dm3", WANTED_CONCENTRATION, 0.005, 14.0,
+        "stronger than about 40 % by mass is not handled in schools";
     /// Grams of peroxide in 100 cm3 of solution.
     PERCENT_W_V = "percent_w_v", PERCENT_BY_VOLUME, 0.02, 46.0,
         "stronger than about 40 % by mass is not handled in schools";

@@ -275,6 +275,10 @@ mod tests {
             assert_eq!(find(formula.name()).unwrap().name(), formula.name());
             assert!(all.iter().skip(index + 1).all(|other| other.name() != formula.name()));
             let inputs = formula.inputs();
+            for (place, bound) in inputs.iter().enumerate() {
+                let again = inputs.iter().skip(place + 1).any(|other| other.name == bound.name);
+                assert!(!again, "{} has two inputs with the name {}", formula.name(), bound.name);
+            }
             let middle: Vec<f64> = inputs.iter().map(|bound| bound.least).collect();
             let error = formula.number(&middle[1..]).unwrap_err();
             assert_eq!(error.code, Code::Contradiction);

@@ -5,6 +5,8 @@ use overwater::readings::uncertainty::school::SchoolLine;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::seed::Seed;
+
 /// A result with its uncertainty and where that comes from.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -74,7 +76,7 @@ pub struct DrawnAnswer {
     /// How many of them have no result.
     pub without_result: f64,
     /// The seed; the same one gives the same answer.
-    pub seed: u64,
+    pub seed: Seed,
     /// How the drawing ended.
     pub behaviour: Behaviour,
 }

@@ -16,6 +16,7 @@ use overwater::readings::uncertainty::stated::stated;
 use overwater::{Code, Error, nearest};
 
 use crate::calculation::{in_order, result_name};
+use crate::seed::Seed;
 use crate::{FORMAT, Refusal};
 use answer::{Behaviour, DrawnAnswer, LineAnswer, PropagationAnswer, StatedAnswer};
 use request::{PropagationRequest, RuleSetRequest};
@@ -114,7 +115,7 @@ pub fn propagate(request: &PropagationRequest) -> Result<PropagationAnswer, Box<
     } else {
         let plan = Plan {
             coverage,
-            seed: request.seed.unwrap_or(Plan::default().seed),
+            seed: request.seed.map_or(Plan::default().seed, |seed| seed.0),
             stop: request.draws.map_or(Plan::default().stop, Stop::After),
             threads: 2,
         };
@@ -126,7 +127,7 @@ pub fn propagate(request: &PropagationRequest) -> Result<PropagationAnswer, Box<
             symmetric: drawn.symmetric,
             draws: drawn.draws as f64,
             without_result: drawn.failed as f64,
-            seed: plan.seed,
+            seed: Seed(plan.seed),
             behaviour: match drawn.stable {
                 None => Behaviour::AsMany,
                 Some(true) => Behaviour::Stable,

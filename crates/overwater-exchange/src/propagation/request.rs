@@ -5,6 +5,8 @@ use std::collections::BTreeMap;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::seed::Seed;
+
 /// A formula with uncertain inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -22,9 +24,9 @@ pub struct PropagationRequest {
     /// Coverage probability, 0.5 to 0.999; 0.95 where it is left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub coverage: Option<f64>,
-    /// Seed of the draws, up to 2^53; 1 where it is left out.
+    /// Seed of the draws; 1 where it is left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub seed: Option<u64>,
+    pub seed: Option<Seed>,
     /// How many draws; as many as make the result stable where it is left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub draws: Option<usize>,

@@ -48,7 +48,7 @@ pub(super) fn prepare(request: &RateRequest, rows: &Rows) -> Result<Prepared> {
         },
         replicates: asked.replicates as usize,
         level: asked.level_percent / 100.0,
-        seed: asked.seed,
+        seed: asked.seed.0,
         threads: 1,
     });
     if request.fit_final_value && last_of(followed).is_some_and(|last| rows.has(last)) {

@@ -6,6 +6,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::reduction::request::{CellRequest, CollectorRequest, ConstantsRequest, DecimalRequest};
+use crate::seed::Seed;
 
 /// Readings against time, or rates; or the options that go with a table of them.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
@@ -113,14 +114,19 @@ pub struct BootstrapRequest {
     pub replicates: u32,
     /// The share of the refits inside the interval (%).
     pub level_percent: f64,
-    /// Any number up to 2^53; the same one gives the same intervals.
-    pub seed: u64,
+    /// Any whole number; the same one gives the same intervals.
+    pub seed: Seed,
     /// What is drawn.
     pub draw: DrawRequest,
 }
 
 impl Default for BootstrapRequest {
     fn default() -> Self {
-        BootstrapRequest { replicates: 1000, level_percent: 95.0, seed: 1, draw: DrawRequest::Residuals }
+        BootstrapRequest {
+            replicates: 1000,
+            level_percent: 95.0,
+            seed: Seed(1),
+            draw: DrawRequest::Residuals,
+        }
     }
 }

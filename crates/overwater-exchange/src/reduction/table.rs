@@ -51,7 +51,10 @@ const DIFFERENCES: [(Quantity, Quantity); 2] =
 /// their difference; none of what only corrects, or is zero.
 fn figures(reading: &Reading, cell: &[u8], other: Option<&[u8]>) -> Option<u32> {
     let (figures, places) = written(cell);
-    let number = |cell: &[u8]| str::from_utf8(cell).ok()?.trim().replace(',', ".").parse::<f64>().ok();
+    let number = |cell: &[u8]| -> Option<f64> {
+        let value: f64 = str::from_utf8(cell).ok()?.trim().replace(',', ".").parse().ok()?;
+        Some(value).filter(|value| value.is_finite())
+    };
     let before_the_point = |value: f64| value.abs().max(1.0).log10().floor() as u32 + 1;
     match reading.quantity {
         Quantity::Altitude

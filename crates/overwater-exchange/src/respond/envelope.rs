@@ -7,10 +7,8 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use crate::read::{Document, json_value};
+use crate::refusal::INTERNAL;
 use crate::{FORMAT, Refusal, locate};
-
-/// The code of an error that is the library's own fault; it is none of the core's.
-pub const INTERNAL: &str = "internal";
 
 /// What is asked.
 #[derive(Debug, Clone, PartialEq, Deserialize, JsonSchema)]

@@ -25,7 +25,6 @@ use crate::refusal::{Refusal, syntax};
 use crate::strict::task_of;
 use crate::{GREATEST_BYTES, locate};
 use envelope::Asked;
-pub use envelope::INTERNAL;
 pub use schema::schema;
 pub use tasks::names;
 

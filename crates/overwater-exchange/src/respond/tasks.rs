@@ -8,11 +8,12 @@ use serde::de::DeserializeOwned;
 use super::envelope::{answered, open};
 use super::listing::{bounds, cautions, sources, version};
 use crate::calculation::calculate;
+use crate::columns::{calculate_columns, formulas};
 use crate::propagation::propagate;
 use crate::rate::rate;
 use crate::read::Document;
 use crate::reduction::reduce;
-use crate::{Refusal, chemistry, locate};
+use crate::{Refusal, chemistry, locate, peroxide};
 
 /// Something that can be asked for.
 pub(super) trait Task: Sync {
@@ -112,6 +113,11 @@ pub(super) static TASKS: &[&dyn Task] = &[
     &Door { name: "rate", about: "readings against time to rates, half-lives, orders, activation energies", work: rate },
     &Door { name: "propagate", about: "how uncertain the result of a formula is, by a stated rule set", work: |request| propagate(request).map_err(|refusal| of_inputs(&request.formula, request.inputs.keys(), refusal)) },
     &Door { name: "calculate", about: "one formula: the number, its sensitivities, the worked solution", work: |request| calculate(request).map_err(|refusal| of_inputs(&request.formula, request.inputs.keys(), refusal)) },
+    &Door { name: "calculate_columns", about: "one formula over columns of values; a row without a result says why", work: calculate_columns },
+    &Door { name: "formulas", about: "the formulas there are, with what each takes in and gives, or those that hold a text", work: formulas },
+    &Door { name: "strength", about: "a strength of peroxide in every scale, and under every convention", work: peroxide::strength },
+    &Door { name: "dilute", about: "how much stock to make up to a volume for a strength wanted", work: peroxide::dilute },
+    &Door { name: "design_assay", about: "pipette, flask and aliquot that bring the titre of an assay into range", work: peroxide::design_assay },
     &Door { name: "weigh", about: "the molar mass of a chemical formula with its uncertainty, and what it is made of", work: chemistry::formula },
     &Door { name: "balance", about: "an equation with the smallest whole numbers", work: chemistry::balance },
     &Door { name: "sources", about: "where every number comes from, or those entries that hold a text", work: sources },

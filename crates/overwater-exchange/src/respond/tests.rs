@@ -21,6 +21,8 @@ const WEIGH: &str = r#"{"format": 1, "task": "weigh", "request": {"format": 1, "
 fn the_envelope_is_checked_key_by_key() {
     assert!(respond_with_status(WEIGH.as_bytes()).1);
     is("[]", "syntax", "", Some((1, 1)));
+    is(r#"[1, "weigh", {"format": 1, "formula": "H2O2"}]"#, "syntax", "", Some((1, 1)));
+    is(r#"{"format": 1, "task": "weigh", "request": [1, "H2O2"]}"#, "syntax", "request", Some((1, 43)));
     is("{}", "missing", "format", Some((1, 2)));
     is(r#"{"format": 1}"#, "missing", "task", Some((1, 13)));
     is(r#"{"format": 1, "task": 3}"#, "syntax", "task", Some((1, 23)));
@@ -31,17 +33,17 @@ fn the_envelope_is_checked_key_by_key() {
         &WEIGH.replace("{\"format\": 1, \"f", "{\"format\": 3, \"f"),
         "contradiction",
         "request.format",
-        Some((1, 53)),
+        Some((1, 54)),
     );
-    is(&WEIGH.replacen("\"task\"", "\"seed\": 1, \"task\"", 1), "unknown_name", "seed", Some((1, 20)));
+    is(&WEIGH.replacen("\"task\"", "\"seed\": 1, \"task\"", 1), "unknown_name", "seed", Some((1, 23)));
 }
 
 #[test]
 fn the_same_key_twice_is_refused_wherever_it_stands() {
-    is(&WEIGH.replacen("\"task\"", "\"format\": 1, \"task\"", 1), "given_twice", "format", Some((1, 22)));
+    is(&WEIGH.replacen("\"task\"", "\"format\": 1, \"task\"", 1), "given_twice", "format", Some((1, 25)));
     let request = "{\"format\": 1, \"task\": \"calculate\", \"request\": {\"format\": 1, \"formula\": \"vapour_pressure\",\n\
                    \"inputs\": {\"temperature_c\": 20, \"temperature_c\": 21}}}";
-    is(request, "given_twice", "request.inputs.temperature_c", Some((2, 48)));
+    is(request, "given_twice", "request.inputs.temperature_c", Some((2, 50)));
 }
 
 #[test]
@@ -51,10 +53,10 @@ fn what_is_no_text_and_no_json_has_its_place() {
     is("{\"format\": 1,\n nonsense}", "syntax", "", Some((2, 2)));
     is("", "syntax", "", Some((1, 1)));
     is(&format!("{}{}", "[".repeat(10_000), "]".repeat(10_000)), "syntax", "", Some((1, 128)));
-    is(&(WEIGH.to_owned() + " x"), "syntax", "", Some((1, 78)));
-    is(&WEIGH.replace("H2O2", "H2O2\\u0000"), "syntax", "request.formula", Some((1, 80)));
-    is(&WEIGH.replace("\"H2O2\"", "NaN"), "syntax", "", Some((1, 71)));
-    is(&WEIGH.replace("\"H2O2\"", "1e400"), "too_large", "", Some((1, 75)));
+    is(&(WEIGH.to_owned() + " x"), "syntax", "", Some((1, 77)));
+    is(&WEIGH.replace("H2O2", "H2O2\\u0000"), "syntax", "request.formula", Some((1, 68)));
+    is(&WEIGH.replace("\"H2O2\"", "NaN"), "syntax", "", Some((1, 68)));
+    is(&WEIGH.replace("\"H2O2\"", "1e400"), "too_large", "", Some((1, 72)));
 }
 
 #[test]
@@ -73,7 +75,7 @@ fn a_request_that_is_too_long_is_refused_by_its_size_alone() {
 #[test]
 fn what_the_core_refuses_points_to_the_value() {
     let formula = WEIGH.replace("H2O2", "NaXl");
-    is(&formula, "unknown_name", "request.formula", Some((1, 73)));
+    is(&formula, "unknown_name", "request.formula", Some((1, 71)));
     let inputs = "{\"format\": 1, \"task\": \"calculate\", \"request\": {\"format\": 1,\n \"formula\": \"vapour_pressure\", \
                   \"inputs\": {\"temperature_c\": 120}}}";
     is(inputs, "out_of_range", "request.inputs.temperature_c", Some((2, 60)));

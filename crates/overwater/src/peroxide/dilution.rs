@@ -34,7 +34,7 @@ impl Formula<3> for StockVolume {
     const NAME: &'static str = "stock_volume";
 
     fn inputs(&self) -> [&'static Bound; 3] {
-        [&bounds::CONCENTRATION_MOL_PER_DM3, &bounds::CONCENTRATION_MOL_PER_DM3, &bounds::MADE_UP_TO_CM3]
+        [&bounds::STOCK_MOL_PER_DM3, &bounds::WANTED_MOL_PER_DM3, &bounds::MADE_UP_TO_CM3]
     }
 
     fn output(&self) -> &'static Symbol {

@@ -22,7 +22,7 @@ pub use gas_budget::{GasBudget, VesselGas};
 pub use given::Assumption;
 pub use lesson::Lesson;
 pub use requisition::{Dilution, Requisition, SampleLine};
-pub use stock::{ConventionReading, StockReport, Strength};
+pub use stock::{ASSAY_PERMANGANATE_MOL_PER_DM3, ASSAY_TITRES_CM3, ConventionReading, StockReport, Strength};
 
 use crate::caution::{self, Caution};
 use crate::gas::barometer::StationPressure;

@@ -33,7 +33,19 @@ pub struct Strength {
 }
 
 impl Strength {
-    pub(super) fn new(concentration: Concentration<f64>, convention: VolumeConvention) -> Self {
+    /// A concentration in every scale; the volume strength goes by `convention`.
+    ///
+    /// ```
+    /// use overwater::peroxide::strength::VolumeConvention;
+    /// use overwater::plan::Strength;
+    /// let convention = VolumeConvention::ZeroDegreesOneAtmosphere;
+    /// let strength = Strength::new(convention.concentration(20.0), convention);
+    /// // Arithmetic: 2 x 20/22.414 mol/dm3, times 34.014 g/mol and a tenth of a dm3.
+    /// assert!((strength.concentration_mol_per_dm3 - 1.7846).abs() < 5e-5);
+    /// assert!((strength.percent_w_v - 6.070).abs() < 5e-4);
+    /// ```
+    #[must_use]
+    pub fn new(concentration: Concentration<f64>, convention: VolumeConvention) -> Self {
         let grams_per_cm3 = mass_concentration(concentration).si() / GRAM_PER_CUBIC_CENTIMETRE.si;
         Strength {
             concentration_mol_per_dm3: concentration.si() / MOLE_PER_CUBIC_DECIMETRE.si,
@@ -42,7 +54,9 @@ impl Strength {
         }
     }
 
-    pub(crate) fn concentration(&self) -> Concentration<f64> {
+    /// The concentration with its dimension.
+    #[must_use]
+    pub fn concentration(&self) -> Concentration<f64> {
         Concentration::new(self.concentration_mol_per_dm3 * MOLE_PER_CUBIC_DECIMETRE.si)
     }
 }
@@ -79,9 +93,11 @@ pub struct StockReport {
     pub run: Strength,
 }
 
-/// The permanganate that an assay is designed for, and the titres it aims at.
-const PERMANGANATE_MOL_PER_DM3: f64 = 0.02;
-const TITRES_CM3: (f64, f64) = (15.0, 30.0);
+/// The permanganate that an assay is designed for where nobody says (common practice, no source).
+pub const ASSAY_PERMANGANATE_MOL_PER_DM3: f64 = 0.02;
+
+/// The titres that the design of an assay aims at where nobody says (common practice, no source).
+pub const ASSAY_TITRES_CM3: (f64, f64) = (15.0, 30.0);
 
 pub(super) fn report(lesson: &Lesson, place: &Place, given: &mut Given) -> Result<StockReport> {
     let Some(stock) = &lesson.stock else {
@@ -166,9 +182,9 @@ pub(super) fn report(lesson: &Lesson, place: &Place, given: &mut Given) -> Resul
         days_open: days_open(lesson, stock)?,
         assay_design: design(
             label.concentration_mol_per_dm3,
-            PERMANGANATE_MOL_PER_DM3,
-            TITRES_CM3.0,
-            TITRES_CM3.1,
+            ASSAY_PERMANGANATE_MOL_PER_DM3,
+            ASSAY_TITRES_CM3.0,
+            ASSAY_TITRES_CM3.1,
         )
         .ok(),
         run,

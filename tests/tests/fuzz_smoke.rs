@@ -1,0 +1,147 @@
+//! A short, ever the same walk through what the fuzzer walks through at length (`tests/fuzz`): the seeds as they are, then
+//! with bytes changed, left out, doubled, and put in from another seed.
+
+#[path = "../fuzz/doors.rs"]
+mod doors;
+
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+
+/// Longer than any input may take, in a build that is not optimised, on a machine with other work to do.
+const LONGEST: Duration = Duration::from_secs(10);
+
+fn seeds(folder: &str, ends: &str) -> Vec<Vec<u8>> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
+    let mut files: Vec<PathBuf> = std::fs::read_dir(&folder)
+        .unwrap()
+        .map(|file| file.unwrap().path())
+        .filter(|path| path.is_file() && path.to_str().unwrap().ends_with(ends))
+        .collect();
+    files.sort();
+    assert!(!files.is_empty(), "{}", folder.display());
+    files.into_iter().map(|path| std::fs::read(path).unwrap()).collect()
+}
+
+/// Pieces that readers trip over.
+const PIECES: [&[u8]; 22] = [
+    b"\0",
+    b"\xff",
+    b"\xef\xbb\xbf",
+    b"\"",
+    b"\\",
+    b"[",
+    b"]",
+    b"{",
+    b"}",
+    b",",
+    b";",
+    b"\n",
+    b"\r",
+    b"-",
+    b"e999",
+    b"1e308",
+    b"5e-324",
+    b"NaN",
+    b"99999999999999999999",
+    b"-0",
+    "²".as_bytes(),
+    "·".as_bytes(),
+];
+
+fn mutated(random: &mut ChaCha8Rng, seed: &[u8], other: &[u8]) -> Vec<u8> {
+    let mut bytes = seed.to_vec();
+    for _ in 0..random.random_range(1..=4) {
+        let at = random.random_range(0..=bytes.len());
+        let to = (at + random.random_range(0..=16)).min(bytes.len());
+        match random.random_range(0..6) {
+            0 if at < bytes.len() => bytes[at] ^= 1 << random.random_range(0..8),
+            1 => drop(bytes.drain(at..to)),
+            2 => {
+                let piece = bytes[at..to].to_vec();
+                bytes.splice(at..at, piece);
+            }
+            3 => {
+                let from = random.random_range(0..=other.len());
+                let until = (from + random.random_range(0..=32)).min(other.len());
+                bytes.splice(at..to, other[from..until].iter().copied());
+            }
+            _ => {
+                let piece = PIECES[random.random_range(0..PIECES.len())];
+                bytes.splice(at..to, piece.iter().copied());
+            }
+        }
+    }
+    bytes
+}
+
+fn walk(door: fn(&[u8]), seeds: &[Vec<u8>], rounds: usize) {
+    let mut random = ChaCha8Rng::seed_from_u64(20_261_128);
+    let inputs = seeds.len() + rounds;
+    for round in 0..inputs {
+        let input = match seeds.get(round) {
+            Some(seed) => seed.clone(),
+            None => {
+                let [one, other] = [(); 2].map(|()| &seeds[random.random_range(0..seeds.len())]);
+                mutated(&mut random, one, other)
+            }
+        };
+        let start = Instant::now();
+        if let Err(panic) = std::panic::catch_unwind(|| door(&input)) {
+            eprintln!("round {round} of {inputs}: {:?}", String::from_utf8_lossy(&input));
+            std::panic::resume_unwind(panic);
+        }
+        let taken = start.elapsed();
+        assert!(taken < LONGEST, "{taken:?} for {:?}", String::from_utf8_lossy(&input));
+    }
+}
+
+#[test]
+fn requests() {
+    // The lessons are left to the test below, and what takes long to the fuzzer.
+    let seeds = seeds("vectors", ".request.json");
+    let short: Vec<Vec<u8>> = seeds.into_iter().filter(|seed| seed.len() < 2_000).collect();
+    assert!(short.len() > 60);
+    walk(doors::exchange, &short, 1_500);
+}
+
+#[test]
+fn formulas_and_equations() {
+    walk(doors::formula, &seeds("fuzz/seeds/formula", ""), 20_000);
+}
+
+#[test]
+fn lessons() {
+    walk(doors::lesson, &seeds("../examples", ".toml"), 400);
+}
+
+#[test]
+fn tables() {
+    walk(doors::table, &seeds("../examples", ".csv"), 300);
+}
+
+/// What the fuzzer found, each with what must come of it instead.
+mod findings {
+    use overwater_exchange::reduction::reduce_table;
+    use overwater_exchange::reduction::request::ReductionRequest;
+    use overwater_exchange::{FORMAT, propagation_from_toml};
+
+    #[test]
+    fn a_temperature_beyond_every_double_is_a_bad_row() {
+        let request = ReductionRequest { format: FORMAT, ..ReductionRequest::default() };
+        let table = "volume_cm3,temperature_c,pressure_kpa\n41.2,20.0,100\n41.2,20.e999,100\n";
+        let answer = reduce_table(&request, table.as_bytes(), None).unwrap();
+        assert_eq!((answer.rows_read, answer.rows_good), (2, 1));
+        let bad = answer.bad_rows.first().unwrap();
+        assert_eq!((bad.row, bad.column.as_str(), bad.code.as_str()), (2, "temperature_c", "not_a_number"));
+    }
+
+    #[test]
+    fn a_refusal_before_a_character_of_several_bytes_is_shown() {
+        let text = "x = { repeats ²11.0, 13.0] }\n";
+        let shown = propagation_from_toml(text).unwrap_err().show("options.toml", text);
+        assert!(shown.contains("options.toml:1:15"), "{shown}");
+    }
+}
