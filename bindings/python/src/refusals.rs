@@ -12,20 +12,39 @@ pub(crate) fn refusal(py: Python<'_>, error: &Error) -> PyErr {
         Code::UnknownName => "UnknownNameError",
         _ => "OverwaterError",
     };
-    raise(py, class, (error.to_string(), error.code.name(), &*error.parameter, &*error.value, &*error.allowed, &*error.advice))
+    raise(
+        py,
+        class,
+        (
+            error.to_string(),
+            error.code.name(),
+            &*error.parameter,
+            &*error.value,
+            &*error.allowed,
+            &*error.advice,
+        ),
+    )
 }
 
 /// The same for a refusal of the exchange, with the line where there is one.
 pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
     let place = refusal.place.map(|place| format!(" (line {}, column {})", place.line, place.column));
     let message = format!("{}{}", refusal.message, place.unwrap_or_default());
-    raise(py, "OverwaterError", (message, &refusal.code, &refusal.path, &refusal.value, &refusal.allowed, &refusal.advice))
+    raise(
+        py,
+        "OverwaterError",
+        (message, &refusal.code, &refusal.path, &refusal.value, &refusal.allowed, &refusal.advice),
+    )
 }
 
 /// What a panic becomes: it would be a fault of ours, and can be caught like any refusal.
 pub(crate) fn internal(py: Python<'_>) -> PyErr {
     let advice = "this is a fault of the library: please report the call that led to it";
-    raise(py, "OverwaterError", (format!("overwater failed inside; {advice}"), "internal", "", "", "", advice))
+    raise(
+        py,
+        "OverwaterError",
+        (format!("overwater failed inside; {advice}"), "internal", "", "", "", advice),
+    )
 }
 
 /// A `TypeError` in the words of Python.

@@ -43,7 +43,9 @@ fn sheet(py: Python<'_>, task: &str, answer: &str, width: usize) -> PyResult<Opt
             _ => return Ok(None),
         }))
     });
-    text.map_err(|error: serde_json::Error| PyValueError::new_err(format!("not an answer to {task}: {error}")))
+    text.map_err(|error: serde_json::Error| {
+        PyValueError::new_err(format!("not an answer to {task}: {error}"))
+    })
 }
 
 /// The worked solution of an answer to `calculate`, as a piece of HTML.

@@ -135,7 +135,8 @@ fn calculation(py: Python<'_>, formula: Box<dyn AnyFormula>) -> Calculation {
 }
 
 fn c_string(text: String) -> PyResult<*const std::ffi::c_char> {
-    let text = CString::new(text).map_err(|_| PyRuntimeError::new_err("a text of the catalogue holds NUL"))?;
+    let text =
+        CString::new(text).map_err(|_| PyRuntimeError::new_err("a text of the catalogue holds NUL"))?;
     Ok(text.into_raw().cast_const())
 }
 
@@ -147,7 +148,10 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     for formula in catalogue::all() {
         let calculation = calculation(py, formula);
         if calculation.inputs.len() > MOST {
-            return Err(PyRuntimeError::new_err(format!("{} has more than {MOST} inputs", calculation.name())));
+            return Err(PyRuntimeError::new_err(format!(
+                "{} has more than {MOST} inputs",
+                calculation.name()
+            )));
         }
         let name = calculation.formula.name().to_owned();
         let definition = Box::leak(Box::new(ffi::PyMethodDef {

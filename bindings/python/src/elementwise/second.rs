@@ -32,9 +32,11 @@ pub(super) fn door(slf: Bound<'_, Calculation>, arguments: &Arguments) -> PyResu
         .map(|(input, value)| match (value, input.default) {
             (Some(value), _) => checked(value, input.limits.name, input.limits.symbol.unit.text),
             (None, Some(default)) => Ok(default.into_pyobject(py)?.into_any()),
-            (None, None) => {
-                Err(type_error(format!("{}() is missing the argument {}", calculation.name(), input.limits.name)))
-            }
+            (None, None) => Err(type_error(format!(
+                "{}() is missing the argument {}",
+                calculation.name(),
+                input.limits.name
+            ))),
         })
         .collect::<PyResult<_>>()?;
 
@@ -51,7 +53,9 @@ pub(super) fn door(slf: Bound<'_, Calculation>, arguments: &Arguments) -> PyResu
         Err(error) if error.is_instance_of::<PyValueError>(py) => {
             let names: Vec<&str> = calculation.inputs.iter().map(|input| input.limits.name).collect();
             return match arguments_module(py)?.getattr("shapes_that_differ")?.call1((names, &values)) {
-                Ok(words) if !words.is_none() => Err(refusal(py, &shapes(calculation, &words.extract::<String>()?))),
+                Ok(words) if !words.is_none() => {
+                    Err(refusal(py, &shapes(calculation, &words.extract::<String>()?)))
+                }
                 _ => Err(error),
             };
         }
@@ -96,13 +100,16 @@ fn sort<'py>(py: Python<'py>, calculation: &Calculation, arguments: &Arguments) 
             continue;
         };
         // SAFETY: as above; the names of keywords are texts.
-        let keyword = unsafe { Bound::from_borrowed_ptr(py, arguments.keyword(keyword)) }.cast_into::<PyString>()?;
+        let keyword =
+            unsafe { Bound::from_borrowed_ptr(py, arguments.keyword(keyword)) }.cast_into::<PyString>()?;
         let text = keyword.to_cow()?;
         let place = calculation.inputs.iter().position(|input| input.limits.name == text);
         match place.and_then(|place| sorted.values.get_mut(place)) {
             Some(Some(_)) => return Err(type_error(format!("{name}() was given {text} twice"))),
             Some(empty) => *empty = Some(value),
-            None if HANDED_ON.iter().any(|(known, _)| *known == text) => sorted.others.set_item(&keyword, value)?,
+            None if HANDED_ON.iter().any(|(known, _)| *known == text) => {
+                sorted.others.set_item(&keyword, value)?
+            }
             None => return Err(unknown(calculation, &text)),
         }
     }

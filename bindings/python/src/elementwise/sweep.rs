@@ -71,7 +71,8 @@ pub(super) unsafe fn sweep(formula: &dyn AnyFormula, columns: &Columns, rows: us
 /// How many threads can run at once; asked once, because asking reads files.
 fn processors() -> usize {
     static PROCESSORS: OnceLock<usize> = OnceLock::new();
-    *PROCESSORS.get_or_init(|| thread::available_parallelism().map_or(1, |count| count.get().min(MOST_THREADS)))
+    *PROCESSORS
+        .get_or_init(|| thread::available_parallelism().map_or(1, |count| count.get().min(MOST_THREADS)))
 }
 
 /// Works out the rows from `start` on. Inputs that are not `apart` from the output are copied before it is written.
@@ -110,7 +111,8 @@ unsafe fn part(
                 if input.step != 0 {
                     for (row, value) in copy.iter_mut().take(count).enumerate() {
                         // SAFETY: as above, one value at a time.
-                        *value = unsafe { first.offset(row as isize * input.step).cast::<f64>().read_unaligned() };
+                        *value =
+                            unsafe { first.offset(row as isize * input.step).cast::<f64>().read_unaligned() };
                     }
                 }
                 copy.get(..count).unwrap_or_default()
@@ -133,7 +135,9 @@ unsafe fn part(
         if !direct {
             for (row, value) in results.iter().enumerate() {
                 // SAFETY: as above, one value at a time.
-                unsafe { first.offset(row as isize * columns.output.step).cast::<f64>().write_unaligned(*value) };
+                unsafe {
+                    first.offset(row as isize * columns.output.step).cast::<f64>().write_unaligned(*value)
+                };
             }
         }
         done += count;

@@ -27,7 +27,8 @@ pub(super) fn make(py: Python<'_>, calculation: &Calculation) -> PyResult<Py<PyA
     let data: *mut Loop = Box::leak(Box::new(Loop { formula: calculation.formula, inputs }));
     let datas: &'static mut [*mut c_void] = Box::leak(Box::new([data.cast()]));
     let loops: &'static mut [PyUFuncGenericFunction] = Box::leak(Box::new([Some(inner_loop as _)]));
-    let types: &'static mut [c_char] = Box::leak(vec![NPY_TYPES::NPY_DOUBLE as c_char; inputs + 1].into_boxed_slice());
+    let types: &'static mut [c_char] =
+        Box::leak(vec![NPY_TYPES::NPY_DOUBLE as c_char; inputs + 1].into_boxed_slice());
     let name = c_string(calculation.formula.name().to_owned())?;
     let doc = c_string(docs::text(calculation))?;
     // SAFETY: the tables hold one loop of `inputs` + 1 types and outlive the ufunc.
@@ -63,7 +64,8 @@ unsafe extern "C" fn inner_loop(
     let Loop { formula, inputs } = unsafe { &*data.cast::<Loop>() };
     // SAFETY: NumPy gives one length, and a pointer and a step for each input and for the output, in this order.
     let (rows, column) = unsafe {
-        let column = |index: usize| Column { start: (*pointers.add(index)).cast(), step: *steps.add(index) as isize };
+        let column =
+            |index: usize| Column { start: (*pointers.add(index)).cast(), step: *steps.add(index) as isize };
         (*lengths as usize, column)
     };
     if rows == 0 {
