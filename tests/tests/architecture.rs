@@ -7,12 +7,13 @@ use std::process::Command;
 
 /// Which crates of the workspace each of them may use: bindings use the sheet, the sheet the exchange, the exchange the
 /// core, the core nobody. A new crate needs a line.
-const MAY_USE: [(&str, &[&str]); 8] = [
+const MAY_USE: [(&str, &[&str]); 9] = [
     ("overwater", &[]),
     ("overwater-exchange", &["overwater"]),
     ("overwater-sheet", &["overwater", "overwater-exchange"]),
     ("overwater-cli", &["overwater", "overwater-exchange", "overwater-sheet"]),
     ("overwater-c", &["overwater", "overwater-exchange"]),
+    ("overwater-python", &["overwater", "overwater-exchange", "overwater-sheet", "overwater-cli"]),
     ("overwater-testkit", &["overwater"]),
     (
         "overwater-tests",

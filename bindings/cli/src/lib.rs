@@ -1,4 +1,4 @@
-//! The program `overwater`.
+//! The program `overwater`, as a function: the binary and `python -m overwater` both call it.
 
 #![forbid(unsafe_code)]
 
@@ -19,8 +19,8 @@ mod sources;
 mod species;
 mod table;
 
+use std::ffi::OsString;
 use std::path::PathBuf;
-use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
 use overwater_exchange::chemistry::WeightsRequest;
@@ -253,8 +253,26 @@ impl From<Weights> for WeightsRequest {
     }
 }
 
-fn main() -> ExitCode {
-    let outcome = match Arguments::parse().command {
+/// Runs the program with its arguments, the first of which is its name; gives the exit code: 0, or 2 for a refusal.
+///
+/// ```
+/// assert_eq!(overwater_cli::run(["overwater", "calculate", "vapour_pressure", "temperature_c=20"]), 0);
+/// assert_eq!(overwater_cli::run(["overwater", "calculate", "vapour_pressure", "temperature_c=200"]), 2);
+/// ```
+pub fn run<I, T>(arguments: I) -> u8
+where
+    I: IntoIterator<Item = T>,
+    T: Into<OsString> + Clone,
+{
+    let arguments = match Arguments::try_parse_from(arguments) {
+        Ok(arguments) => arguments,
+        Err(error) => {
+            // Help and version come this way too; a reader that has gone away is no error.
+            let _ = error.print();
+            return if error.use_stderr() { 2 } else { 0 };
+        }
+    };
+    let outcome = match arguments.command {
         Command::Plan { file, html, json } => plan::run(&file, html.as_deref(), json),
         Command::Schedule { file, json } => plan::timeline(&file, json),
         Command::Run { file, html, csv, json } => run::run(&file, html.as_deref(), csv, json),
@@ -291,10 +309,10 @@ fn main() -> ExitCode {
         }
     };
     match outcome {
-        Ok(()) => ExitCode::SUCCESS,
+        Ok(()) => 0,
         Err(message) => {
             eprintln!("{}", message.trim_end());
-            ExitCode::from(2)
+            2
         }
     }
 }

@@ -1,0 +1,89 @@
+//! A request in JSON to an answer in JSON, what the sheet prints of an answer, and the program.
+
+use std::ffi::OsString;
+
+use overwater_exchange::answer::PlanAnswer;
+use overwater_exchange::calculation::CalculationAnswer;
+use overwater_exchange::propagation::answer::PropagationAnswer;
+use overwater_exchange::rate::answer::RateAnswer;
+use overwater_exchange::reduction::answer::ReductionAnswer;
+use overwater_exchange::schedule::ScheduleAnswer;
+use overwater_sheet::{Figures, WorkingFormat};
+use pyo3::exceptions::PyValueError;
+use pyo3::prelude::*;
+use serde::de::DeserializeOwned;
+
+use crate::refusals::refused;
+
+/// Answers a request in JSON; a refusal is an answer too.
+#[pyfunction]
+fn respond(py: Python<'_>, request: &[u8]) -> String {
+    py.detach(|| overwater_exchange::respond(request))
+}
+
+/// The names of all tasks that `respond` knows.
+#[pyfunction]
+fn tasks() -> Vec<&'static str> {
+    overwater_exchange::respond::names().collect()
+}
+
+/// What the program prints of an answer, given as the JSON of its `answer`; nothing for a task that has no sheet.
+#[pyfunction]
+fn sheet(py: Python<'_>, task: &str, answer: &str, width: usize) -> PyResult<Option<String>> {
+    let text = py.detach(|| {
+        Ok(Some(match task {
+            "plan" => overwater_sheet::terminal(&read::<PlanAnswer>(answer)?, width),
+            "schedule" => overwater_sheet::timeline(&read::<ScheduleAnswer>(answer)?, width),
+            "reduce" => {
+                overwater_sheet::results(&read::<ReductionAnswer>(answer)?, width, Figures::Number(FIGURES))
+            }
+            "rate" => overwater_sheet::rates(&read::<RateAnswer>(answer)?, width, FIGURES),
+            "propagate" => overwater_sheet::propagation(&read::<PropagationAnswer>(answer)?, width),
+            "calculate" => working(answer, WorkingFormat::Text)?,
+            _ => return Ok(None),
+        }))
+    });
+    text.map_err(|error: serde_json::Error| {
+        PyValueError::new_err(format!("not an answer to {task}: {error}"))
+    })
+}
+
+/// The worked solution of an answer to `calculate`, as a piece of HTML.
+#[pyfunction]
+fn working_html(answer: &str) -> PyResult<String> {
+    working(answer, WorkingFormat::Html)
+        .map_err(|error| PyValueError::new_err(format!("not an answer to calculate: {error}")))
+}
+
+fn working(answer: &str, format: WorkingFormat) -> serde_json::Result<String> {
+    Ok(overwater_sheet::working(&read::<CalculationAnswer>(answer)?.steps, &[], format))
+}
+
+/// Significant figures of results, as the program prints them where it is not told otherwise.
+const FIGURES: usize = 3;
+
+fn read<Answer: DeserializeOwned>(answer: &str) -> serde_json::Result<Answer> {
+    serde_json::from_str(answer)
+}
+
+/// A lesson file in TOML as the JSON of a request.
+#[pyfunction]
+fn lesson_from_toml(py: Python<'_>, text: &str) -> PyResult<String> {
+    let lesson = overwater_exchange::lesson_from_toml(text).map_err(|refusal| refused(py, &refusal))?;
+    serde_json::to_string(&lesson).map_err(|error| PyValueError::new_err(error.to_string()))
+}
+
+/// Runs the program `overwater` with its arguments, the first of which is its name, and gives its exit code.
+#[pyfunction]
+fn run_program(py: Python<'_>, arguments: Vec<OsString>) -> u8 {
+    py.detach(|| overwater_cli::run(arguments))
+}
+
+pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    module.add_function(wrap_pyfunction!(respond, module)?)?;
+    module.add_function(wrap_pyfunction!(tasks, module)?)?;
+    module.add_function(wrap_pyfunction!(sheet, module)?)?;
+    module.add_function(wrap_pyfunction!(working_html, module)?)?;
+    module.add_function(wrap_pyfunction!(lesson_from_toml, module)?)?;
+    module.add_function(wrap_pyfunction!(run_program, module)?)
+}

@@ -1,0 +1,81 @@
+"""Pictures of results; matplotlib is imported when the first is drawn. Axes are labelled as quantity / unit."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from ._results import Budget, Plan, RateFit, Reduction
+
+
+def _axes(ax: Any) -> Any:
+    if ax is not None:
+        return ax
+    try:
+        from matplotlib import pyplot
+    except ImportError as error:
+        raise ImportError("plotting needs matplotlib: pip install overwater[plot]") from error
+    return pyplot.subplots(layout="constrained")[1]
+
+
+def _label(words: str, unit: str) -> str:
+    return f"{words} / {unit}" if unit else words
+
+
+def plan(result: Plan, ax: Any) -> Any:
+    """The amount of gas in each vessel."""
+    ax = _axes(ax)
+    vessels = result.gas.vessels
+    names = [f"{number}: {vessel.name}" for number, vessel in enumerate(vessels, 1)]
+    ax.barh(names, [vessel.amount_mmol for vessel in vessels])
+    ax.invert_yaxis()
+    ax.set_xlabel(_label("amount of gas", "mmol"))
+    return ax
+
+
+def reduction(result: Reduction, ax: Any, wanted: str | None) -> Any:
+    """One result for each row, and the mean."""
+    summaries = {summary.name: summary for summary in result.summary}
+    names = [one.name for one in result.rows[0].results] if result.rows else list(summaries)
+    name = wanted if wanted is not None else names[-1]
+    if name not in names:
+        from ._errors import UnknownNameError
+
+        allowed = ", ".join(names)
+        raise UnknownNameError(f"result = {name} is not known; allowed: {allowed}", "unknown_name", "result", name, allowed)
+    ax = _axes(ax)
+    points = [(row.row, one) for row in result.rows for one in row.results if one.name == name]
+    ax.plot([row for row, _ in points], [one.value for _, one in points], "o", label="rows")
+    if name in summaries:
+        ax.axhline(summaries[name].mean, linestyle="--", label="mean")
+        ax.legend()
+    ax.set_xlabel("row")
+    if points:
+        ax.set_ylabel(_label(points[0][1].words, points[0][1].unit))
+    return ax
+
+
+def rate(result: RateFit, ax: Any) -> Any:
+    """The readings of each run, with the fitted curve."""
+    ax = _axes(ax)
+    for run in result.runs:
+        (dots,) = ax.plot([point.x for point in run.points], [point.y for point in run.points], "o", label=run.run)
+        fitted = [(point.x, point.fitted) for point in run.points if point.fitted is not None]
+        if fitted:
+            ax.plot([x for x, _ in fitted], [y for _, y in fitted], "-", color=dots.get_color())
+    if result.runs:
+        ax.set_xlabel(_label("time", result.runs[0].time_unit))
+        ax.set_ylabel(_label(result.answer.reading, result.runs[0].reading_unit))
+    if len(result.runs) > 1:
+        ax.legend(title="run")
+    return ax
+
+
+def budget(result: Budget, ax: Any) -> Any:
+    """What each input contributes to the uncertainty, largest first."""
+    ax = _axes(ax)
+    lines = sorted(result.lines, key=lambda line: -abs(line.contribution))
+    ax.barh([line.name for line in lines], [abs(line.contribution) for line in lines])
+    ax.invert_yaxis()
+    ax.set_xlabel(_label("contribution to the uncertainty", result.unit))
+    return ax

@@ -1,0 +1,497 @@
+"""What is more than a number: frozen objects over the requests and answers of the library.
+
+Each holds the request that was asked and the answer that came, as JSON, and nothing else: equal requests and answers are
+equal objects, and all of it survives a pickle.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from html import escape
+from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
+
+from . import _frames, _native, _plots
+from ._ask import FORMAT, ask, written
+from ._parts import Part
+
+if TYPE_CHECKING:
+    from typing_extensions import Self
+
+_R = TypeVar("_R", bound="Result")
+
+_PRE = "white-space:pre;overflow-x:auto;color:inherit;background:transparent"
+
+
+class Result:
+    """What all results have in common; it is not made by itself.
+
+    The keys of the answer are attributes: ``plan.gas`` is ``plan.answer["gas"]``. Nothing can be changed.
+    """
+
+    __slots__ = ("_answer", "_asked", "_data")
+    _task: ClassVar[str]
+    _asked: str
+    _answer: str
+    _data: Part
+
+    def _fill(self, asked: str, answer: str) -> None:
+        object.__setattr__(self, "_asked", asked)
+        object.__setattr__(self, "_answer", answer)
+        object.__setattr__(self, "_data", Part(json.loads(answer)))
+
+    def _ask(self, request: Mapping[str, Any]) -> None:
+        asked = written({"format": FORMAT, **request})
+        self._fill(asked, ask(self._task, asked))
+
+    @classmethod
+    def _restore(cls: type[_R], asked: str, answer: str) -> _R:
+        result = cls.__new__(cls)
+        result._fill(asked, answer)
+        return result
+
+    @property
+    def request(self) -> Part:
+        """What was asked."""
+        return Part(json.loads(self._asked))
+
+    @property
+    def answer(self) -> Part:
+        """The whole answer."""
+        return self._data
+
+    def to_dict(self) -> dict[str, Any]:
+        """The task, the request and the answer, as they travel to other programs."""
+        return {
+            "format": FORMAT,
+            "task": self._task,
+            "request": json.loads(self._asked),
+            "answer": json.loads(self._answer),
+        }
+
+    @classmethod
+    def from_dict(cls: type[_R], document: Mapping[str, Any]) -> _R:
+        """What `to_dict` gave, without working it out again; a document without an answer is worked out.
+
+        Raises
+        ------
+        ValueError
+            For a document of another task.
+        OverwaterError
+            Where the request is refused.
+        """
+        if document.get("task") != cls._task:
+            raise ValueError(f"this is a document of the task {document.get('task')!r}, not of {cls._task!r}")
+        asked = written(document["request"])
+        answer = document.get("answer")
+        if answer is None:
+            return cls._restore(asked, ask(cls._task, asked))
+        return cls._restore(asked, json.dumps(answer, separators=(",", ":")))
+
+    def __getattr__(self, name: str) -> Any:
+        if name.startswith("_"):
+            raise AttributeError(name)
+        return getattr(self._data, name)
+
+    def __setattr__(self, name: str, value: object) -> None:
+        raise AttributeError(f"a {type(self).__name__} cannot be changed, nor its {name}")
+
+    def __delattr__(self, name: str) -> None:
+        raise AttributeError(f"a {type(self).__name__} cannot be changed, nor its {name}")
+
+    def __dir__(self) -> list[str]:
+        return [*super().__dir__(), *self._data]
+
+    def __eq__(self, other: object) -> bool:
+        if type(other) is not type(self):
+            return NotImplemented
+        return (self._asked, self._answer) == (other._asked, other._answer)
+
+    def __hash__(self) -> int:
+        return hash((type(self), self._asked, self._answer))
+
+    def __reduce__(self) -> tuple[Any, tuple[str, str]]:
+        return type(self)._restore, (self._asked, self._answer)
+
+    def __copy__(self) -> Self:
+        return self
+
+    def __deepcopy__(self, memo: object) -> Self:
+        return self
+
+    def __repr__(self) -> str:
+        return f"<overwater {type(self).__name__}>"
+
+    def sheet(self, width: int = 80) -> str:
+        """What the program prints of it, at most `width` columns wide."""
+        text = _native.sheet(self._task, self._answer, width)
+        return repr(self) if text is None else text
+
+    def __str__(self) -> str:
+        return self.sheet()
+
+    def _repr_html_(self) -> str:
+        return f'<pre style="{_PRE}">{escape(self.sheet())}</pre>'
+
+
+def _latex(unicode: str) -> str:
+    """A formula with raised and lowered signs as LaTeX."""
+    low, high = "₀₁₂₃₄₅₆₇₈₉", "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻"
+    text = ""
+    for sign in unicode:
+        if sign in low:
+            text += f"_{{{low.index(sign)}}}"
+        elif sign in high:
+            text += f"^{{{'0123456789+-'[high.index(sign)]}}}"
+        else:
+            text += {"→": r"\rightarrow ", "⇌": r"\rightleftharpoons ", "·": r"\cdot ", " ": r"\ "}.get(sign, sign)
+    for raised in (("}_{", ""), ("}^{", "")):
+        text = text.replace(*raised)
+    return rf"$\mathrm{{{text}}}$"
+
+
+class Formula(Result):
+    """A chemical formula and what it weighs.
+
+    Parameters
+    ----------
+    formula : str
+        As in ``"CuSO4.5H2O"``, ``"K4[Fe(CN)6]"`` or ``"SO4^2-"``.
+    weights : {"exact", "abridged", "classroom"}
+        Which atomic weights to take.
+
+    Raises
+    ------
+    OverwaterError
+        Where the formula cannot be read, with the place.
+
+    Examples
+    --------
+    >>> from overwater import Formula
+    >>> round(Formula("H2O2").molar_mass_g_per_mol, 3)  # 2 x 1.008 + 2 x 15.999
+    34.014
+    """
+
+    __slots__ = ()
+    _task = "weigh"
+
+    if TYPE_CHECKING:
+        formula: str
+        formula_unicode: str
+        molar_mass_g_per_mol: float
+        standard_uncertainty_g_per_mol: float
+        charge: int
+        atoms: tuple[Part, ...]
+
+    def __init__(self, formula: str, *, weights: str = "exact") -> None:
+        self._ask({"formula": formula, "weights": weights})
+
+    def __repr__(self) -> str:
+        return f"Formula({self.request.formula!r}, weights={self.request.weights!r})"
+
+    def sheet(self, width: int = 80) -> str:
+        """The formula and its molar mass in one line."""
+        return f"{self.formula_unicode}: {self.molar_mass_g_per_mol:.6g} g/mol"
+
+    def _repr_html_(self) -> str:
+        rows = "".join(
+            f"<tr><td>{escape(atom.name)}</td><td>{atom.count:g}</td><td>{100 * atom.mass_fraction:.2f} %</td></tr>"
+            for atom in self.atoms
+        )
+        return (
+            f"<p>{escape(self.sheet())}</p><details><summary>what it is made of</summary><table>"
+            f"<thead><tr><th>element</th><th>atoms</th><th>share of the mass</th></tr></thead>"
+            f"<tbody>{rows}</tbody></table></details>"
+        )
+
+    def _repr_latex_(self) -> str:
+        return _latex(self.formula_unicode)
+
+
+class Reaction(Result):
+    """An equation, balanced with the smallest whole numbers.
+
+    Parameters
+    ----------
+    equation : str
+        As in ``"MnO4- + H+ + e- -> Mn^2+ + H2O"``.
+
+    Raises
+    ------
+    OverwaterError
+        ``no_balance`` and ``many_balances`` with the reason, and what cannot be read.
+
+    Examples
+    --------
+    >>> from overwater import Reaction
+    >>> print(Reaction("H2O2 -> H2O + O2").equation)
+    2H2O2 -> 2H2O + O2
+    """
+
+    __slots__ = ()
+    _task = "balance"
+
+    if TYPE_CHECKING:
+        equation: str
+        equation_unicode: str
+        reactants: tuple[Part, ...]
+        products: tuple[Part, ...]
+
+    def __init__(self, equation: str) -> None:
+        self._ask({"equation": equation})
+
+    def __repr__(self) -> str:
+        return f"Reaction({self.equation!r})"
+
+    def sheet(self, width: int = 80) -> str:
+        """The balanced equation."""
+        return self.equation_unicode
+
+    def _repr_html_(self) -> str:
+        return f"<p>{escape(self.equation_unicode)}</p>"
+
+    def _repr_latex_(self) -> str:
+        return _latex(self.equation_unicode)
+
+
+class Plan(Result):
+    """A lesson, planned: everything to weigh, dilute, fill, reject, wait for and be careful of.
+
+    The cautions that it holds go with the employer's risk assessment and local rules, which come first.
+
+    Parameters
+    ----------
+    **lesson
+        The keys of a lesson file: ``stock``, ``vessels``, ``room`` and so on; ``overwater template`` explains them.
+
+    Raises
+    ------
+    OverwaterError
+        Where the lesson is refused, with the path of the key.
+
+    Examples
+    --------
+    >>> from overwater import Plan
+    >>> plan = Plan(stock={"strength": "20 vol"}, vessels=[{"burn": "sulfur"}])
+    >>> round(plan.gas.vessels[0].amount_mmol, 2)  # 250 cm3 at 20 degC and 101.325 kPa
+    10.15
+    """
+
+    __slots__ = ()
+    _task = "plan"
+
+    if TYPE_CHECKING:
+        place: Part
+        stock: Part
+        requisition: Part
+        gas: Part
+        filling: Part
+        additions: Part
+        burns: tuple[Part, ...]
+        cautions: tuple[Part, ...]
+        deference: str
+
+    def __init__(self, **lesson: Any) -> None:
+        self._ask(lesson)
+
+    @classmethod
+    def from_toml(cls, text: str) -> Plan:
+        """Plans a lesson in the words of a lesson file."""
+        return cls(**_from_toml(text))
+
+    def plot(self, ax: Any = None) -> Any:
+        """The gas in each vessel, as bars; gives the axes."""
+        return _plots.plan(self, ax)
+
+
+class Reduction(Result):
+    """Rows of readings, reduced: amounts, volumes, yields, molar masses, with the size of each correction.
+
+    Parameters
+    ----------
+    readings : data frame, mapping of columns, or sequence of mappings
+        A row each; the unit stands at the end of each column's name, as in ``volume_cm3``.
+    **options
+        The keys of an options file: ``practical``, ``collector``, ``gas``, ``reaction``, ``given`` and so on.
+
+    Raises
+    ------
+    OverwaterError
+        Where a row or an option is refused, with its path.
+    """
+
+    __slots__ = ()
+    _task = "reduce"
+
+    if TYPE_CHECKING:
+        rows: tuple[Part, ...]
+        summary: tuple[Part, ...]
+        slope: Part | None
+        notes: tuple[str, ...]
+
+    def __init__(self, readings: Any, **options: Any) -> None:
+        self._ask({**options, "rows": _frames.rows(readings)})
+
+    def columns(self) -> dict[str, list[Any]]:
+        """The results as columns, a row for each row that was read."""
+        names = dict.fromkeys(result.name for row in self.rows for result in row.results)
+        columns: dict[str, list[Any]] = {"row": [row.row for row in self.rows], "label": [row.label for row in self.rows]}
+        for name in names:
+            columns[name] = [{result.name: result.value for result in row.results}.get(name) for row in self.rows]
+        return columns
+
+    def to_frame(self, backend: str = "pandas") -> Any:
+        """The results as a data frame of the package named: ``"pandas"``, ``"polars"`` or ``"pyarrow"``."""
+        return _frames.frame(self.columns(), backend)
+
+    def plot(self, ax: Any = None, *, result: str | None = None) -> Any:
+        """One result, row by row, with its mean; gives the axes.
+
+        The result is named as in the columns; the last one where it is left out.
+        """
+        return _plots.reduction(self, ax, result)
+
+
+class RateFit(Result):
+    """Readings against time: initial rates, curves, half-lives, orders, and what several runs tell together.
+
+    Parameters
+    ----------
+    readings : data frame, mapping of columns, or sequence of mappings
+        A reading each, with columns such as ``run``, ``time_s``, ``volume_cm3``, ``temperature_c``.
+    **options
+        The keys of an options file: ``gas``, ``given``, ``rate_from`` and so on.
+
+    Raises
+    ------
+    OverwaterError
+        Where a row or an option is refused, with its path.
+    """
+
+    __slots__ = ()
+    _task = "rate"
+
+    if TYPE_CHECKING:
+        runs: tuple[Part, ...]
+        order: Part | None
+        arrhenius: Part | None
+        warnings: tuple[str, ...]
+
+    def __init__(self, readings: Any, **options: Any) -> None:
+        self._ask({**options, "rows": _frames.rows(readings)})
+
+    def columns(self) -> dict[str, list[Any]]:
+        """Every reading with the fitted value beside it, as columns."""
+        points = [(run.run, point) for run in self.runs for point in run.points]
+        return {
+            "run": [run for run, _ in points],
+            **{name: [point[name] for _, point in points] for name in ("row", "x", "y", "fitted")},
+        }
+
+    def to_frame(self, backend: str = "pandas") -> Any:
+        """The readings with the fitted values, as a data frame of the package named."""
+        return _frames.frame(self.columns(), backend)
+
+    def plot(self, ax: Any = None) -> Any:
+        """Readings and fitted curves; gives the axes."""
+        return _plots.rate(self, ax)
+
+
+class Budget(Result):
+    """How uncertain the result of a formula is, and which input matters.
+
+    Parameters
+    ----------
+    formula : str
+        The name of a function, such as ``"dry_amount"``.
+    inputs : mapping
+        For each input what is known of it, as in ``{"value": 86.5, "division": 1.0}``.
+    **options
+        ``rules`` (``"gum"``, ``"monte_carlo"``, ...), ``seed``, ``draws``, ``coverage`` and so on.
+
+    Raises
+    ------
+    OverwaterError
+        Where something is refused, with its path.
+    """
+
+    __slots__ = ()
+    _task = "propagate"
+
+    if TYPE_CHECKING:
+        value: float
+        unit: str
+        standard_uncertainty: float | None
+        expanded_uncertainty: float | None
+        coverage_factor: float | None
+        stated: Part
+        drawn: Part | None
+        lines: tuple[Part, ...]
+
+    def __init__(self, formula: str, inputs: Mapping[str, Any], **options: Any) -> None:
+        self._ask({**options, "formula": formula, "inputs": inputs})
+
+    def columns(self) -> dict[str, list[Any]]:
+        """The lines of the budget as columns."""
+        names = list(self.lines[0]) if self.lines else []
+        return {name: [line[name] for line in self.lines] for name in names}
+
+    def to_frame(self, backend: str = "pandas") -> Any:
+        """The lines of the budget as a data frame of the package named."""
+        return _frames.frame(self.columns(), backend)
+
+    def plot(self, ax: Any = None) -> Any:
+        """What each input contributes, as bars; gives the axes."""
+        return _plots.budget(self, ax)
+
+
+class Working(Result):
+    """A formula worked out step by step.
+
+    Parameters
+    ----------
+    formula : str
+        The name of a function, such as ``"dry_amount"``.
+    **inputs : float
+        Its inputs.
+
+    Raises
+    ------
+    OverwaterError
+        Where an input is refused.
+
+    Examples
+    --------
+    >>> from overwater import Working
+    >>> working = Working("vapour_pressure", temperature_c=20.0)
+    >>> round(working.result.value, 4)  # CRC Handbook: 2.3388 kPa
+    2.3393
+    """
+
+    __slots__ = ()
+    _task = "calculate"
+
+    if TYPE_CHECKING:
+        formula: str
+        inputs: tuple[Part, ...]
+        result: Part
+        steps: tuple[Part, ...]
+
+    def __init__(self, formula: str, **inputs: float) -> None:
+        self._ask({"formula": formula, "inputs": inputs})
+
+    def _repr_html_(self) -> str:
+        return _native.working_html(self._answer)
+
+    def _repr_latex_(self) -> str:
+        return "$$\n\\begin{gathered}\n" + " \\\\\n".join(step.latex for step in self.steps) + "\n\\end{gathered}\n$$"
+
+
+def _from_toml(text: str) -> dict[str, Any]:
+    """A lesson file as a dict."""
+    document: dict[str, Any] = json.loads(_native.lesson_from_toml(text))
+    document.pop("format", None)
+    return document
+
+
+__all__ = ["Budget", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Result", "Working"]

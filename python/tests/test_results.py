@@ -1,0 +1,260 @@
+"""Objects: what they hold, that they cannot be changed, and that nothing of them is lost on the way."""
+
+import copy
+import csv
+import json
+import pickle
+import tomllib
+from pathlib import Path
+
+import pytest
+
+import overwater
+from overwater import Budget, Formula, OverwaterError, Plan, RateFit, Reaction, Reduction, UnknownNameError, Working, _native
+
+EXAMPLES = Path(__file__).parents[2] / "examples"
+
+
+def options(name):
+    """An options file, as keywords."""
+    found = tomllib.loads((EXAMPLES / name).read_text())
+    del found["format"]
+    return found
+
+
+def readings(name, sign="."):
+    """A table of readings, as rows; `sign` is its decimal sign."""
+    lines = [line for line in (EXAMPLES / name).read_text().splitlines() if not line.startswith("#")]
+
+    def cell(text):
+        try:
+            return float(text.replace(sign, "."))
+        except ValueError:
+            return text
+
+    table = csv.DictReader(lines, delimiter=";" if sign == "," else ",")
+    return [{key: cell(text) for key, text in row.items()} for row in table]
+
+
+def hydrogen():
+    rows = [{("label" if key == "group" else key): value for key, value in row.items()} for row in readings("hydrogen-molar-volume.csv", ",")]
+    for row in rows:
+        row.pop("label")
+    return Reduction(rows, **options("hydrogen-molar-volume.toml"))
+
+
+def rates():
+    return RateFit(readings("rate-at-five-temperatures.csv"), **options("rate-at-five-temperatures.toml"))
+
+
+def budget():
+    whole = options("collected-gas-uncertainty.toml")
+    return Budget(whole.pop("formula"), whole.pop("inputs"), **whole)
+
+
+MAKERS = {
+    "Formula": lambda: Formula("CuSO4.5H2O"),
+    "Reaction": lambda: Reaction("MnO4- + H2O2 + H+ -> Mn^2+ + O2 + H2O"[:0] + "Mg + HCl -> MgCl2 + H2"),
+    "Plan": lambda: Plan.from_toml((EXAMPLES / "oxygen-lesson.toml").read_text()),
+    "Reduction": hydrogen,
+    "RateFit": rates,
+    "Budget": budget,
+    "Working": lambda: Working("dry_amount", volume_cm3=86.5, temperature_c=21.0, pressure_kpa=100.36, inside_minus_outside_mm=12),
+}
+
+
+@pytest.fixture(scope="module", params=MAKERS)
+def result(request):
+    return MAKERS[request.param]()
+
+
+def test_nothing_is_lost_in_copies_pickles_and_dicts(result):
+    kind = type(result)
+    for again in (
+        pickle.loads(pickle.dumps(result)),
+        copy.copy(result),
+        copy.deepcopy(result),
+        kind.from_dict(result.to_dict()),
+        kind.from_dict(json.loads(json.dumps(result.to_dict()))),
+    ):
+        assert again == result and hash(again) == hash(result) and type(again) is kind
+        assert again.to_dict() == result.to_dict()
+
+
+def test_asking_again_gives_the_same(result):
+    document = result.to_dict()
+    del document["answer"]
+    assert type(result).from_dict(document) == result
+
+
+def test_the_answer_is_that_of_the_exchange_to_the_last_digit(result):
+    document = result.to_dict()
+    envelope = {key: document[key] for key in ("format", "task", "request")}
+    answer = json.loads(_native.respond(json.dumps(envelope).encode()))
+    assert answer["answer"] == document["answer"]
+
+
+def test_a_result_cannot_be_changed(result):
+    name = next(iter(result.answer))
+    for change in (lambda: setattr(result, name, 1), lambda: delattr(result, name), lambda: setattr(result, "new", 1)):
+        with pytest.raises(AttributeError, match="cannot be changed"):
+            change()
+    with pytest.raises(AttributeError, match="cannot be changed"):
+        result.answer.format = 2
+    with pytest.raises(TypeError):
+        result.answer["format"] = 2
+    with pytest.raises(AttributeError):
+        result.no_such_thing
+
+
+def test_every_key_of_the_answer_is_an_attribute(result):
+    for name in result.answer:
+        assert getattr(result, name) == result.answer[name]
+    assert set(result.answer) <= set(dir(result))
+
+
+def test_what_a_notebook_shows_owns_no_colour(result):
+    html = result._repr_html_()
+    assert html.count("<") == html.count(">") and "color:inherit" in html or "<pre" not in html
+    for colour in ("#", "rgb(", "black", "white;", "background:w"):
+        assert colour not in html.replace("white-space", "").replace("&#x27;", "").replace("&#", ""), colour
+    assert len(str(result)) > 5 and repr(result).startswith(("<overwater", "Formula(", "Reaction("))
+
+
+def test_documents_of_other_tasks_are_refused(result):
+    with pytest.raises(ValueError, match="task"):
+        type(result).from_dict({**result.to_dict(), "task": "version"})
+
+
+def test_results_of_different_requests_differ():
+    assert Formula("H2O") != Formula("H2O2") and Formula("H2O") != Reaction("H2 + O2 -> H2O")
+    assert Formula("H2O", weights="classroom") != Formula("H2O")
+    assert len({Formula("H2O"), Formula("H2O"), Formula("H2O2")}) == 2
+
+
+def test_formula():
+    # Conventional atomic weights (CIAAW): Cu 63.546, S 32.06, O 15.999, H 1.008.
+    assert Formula("CuSO4.5H2O").molar_mass_g_per_mol == pytest.approx(63.546 + 32.06 + 9 * 15.999 + 10 * 1.008, abs=1e-9)
+    assert Formula("H2O2")._repr_latex_() == r"$\mathrm{H_{2}O_{2}}$"
+    assert repr(Formula("H2O")) == "Formula('H2O', weights='exact')"
+    assert {atom.symbol: atom.count for atom in Formula("Fe2(SO4)3").atoms} == {"Fe": 2, "S": 3, "O": 12}
+    with pytest.raises(OverwaterError) as refused:
+        Formula("NaXl")
+    assert refused.value.parameter == "formula" and "request" not in str(refused.value)
+
+
+def test_reaction():
+    reaction = Reaction("MnO4- + H+ + e- -> Mn^2+ + H2O")
+    assert [(one.coefficient, one.formula) for one in reaction.reactants][:2] == [("1", "MnO4-"), ("8", "H+")]
+    assert r"\rightarrow" in reaction._repr_latex_()
+    with pytest.raises(OverwaterError) as refused:
+        Reaction("H2 -> O2")
+    assert refused.value.code == "no_balance"
+
+
+def test_plan():
+    plan = MAKERS["Plan"]()
+    assert plan.sheet() == (EXAMPLES / "oxygen-lesson.txt").read_text()
+    whole = tomllib.loads((EXAMPLES / "oxygen-lesson.toml").read_text())
+    del whole["format"]
+    assert Plan(**whole).answer == plan.answer
+    assert plan.deference and len(plan.cautions) > 0
+    with pytest.raises(OverwaterError) as refused:
+        Plan(stock={"strength": "30 %"}, vessels=[{"burn": "sulfur"}])
+    assert refused.value.parameter == "stock.strength"
+    with pytest.raises(OverwaterError, match="line 2"):
+        Plan.from_toml("format = 1\nstok = 3\n")
+
+
+def test_reduction_of_every_kind_of_table():
+    rows = [{"volume_cm3": 86.5, "temperature_c": 21.0, "pressure_kpa": 100.36}, {"volume_cm3": 60.0, "temperature_c": 20.0, "pressure_kpa": 100.36}]
+    columns = {key: [row[key] for row in rows] for key in rows[0]}
+    expected = Reduction(rows)
+    assert Reduction(columns) == expected
+    amounts = expected.columns()["amount_mmol"] if "amount_mmol" in expected.columns() else None
+    assert amounts == [overwater.dry_amount(**row) for row in rows]
+    pandas, polars = pytest.importorskip("pandas"), pytest.importorskip("polars")
+    pytest.importorskip("narwhals")
+    for frame in (pandas.DataFrame(rows), polars.DataFrame(rows), polars.DataFrame(rows).lazy()):
+        assert Reduction(frame) == expected
+    assert isinstance(expected.to_frame("pandas"), pandas.DataFrame)
+    assert expected.to_frame("polars")["amount_mmol"].to_list() == amounts
+    for wrong in ("text", 3, [1, 2], None):
+        with pytest.raises(TypeError, match="readings"):
+            Reduction(wrong)
+    with pytest.raises(OverwaterError, match="volume_cm3 has 1"):
+        Reduction({**columns, "volume_cm3": [1.0]})
+
+
+def test_blank_cells_are_left_out():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame({"volume_cm3": [86.5, 60.0], "temperature_c": [21.0, 20.0], "pressure_kpa": [100.36, 100.36], "inside_minus_outside_mm": [12.0, None]})
+    found = Reduction(frame)
+    assert "inside_minus_outside_mm" in found.request.rows[0] and "inside_minus_outside_mm" not in found.request.rows[1]
+
+
+def test_rates():
+    # The line through ln k against 1/T, by scipy, from the rate constants that the runs gave.
+    stats = pytest.importorskip("scipy.stats")
+    fit = rates()
+    points = fit.arrhenius.points
+    line = stats.linregress([point.plotted_x for point in points], [point.plotted_y for point in points])
+    unit = {"kJ/mol": 1e-3, "J/mol": 1.0}[fit.arrhenius.activation_energy.unit]
+    assert fit.arrhenius.activation_energy.value == pytest.approx(-line.slope * 8.314462618 * unit, rel=1e-6)
+    assert fit.columns()["run"][0] == "A" and len(fit.columns()["x"]) == fit.rows_good
+
+
+def test_budget():
+    # GUM, by the package uncertainties, with the sensitivities taken from differences of the function itself.
+    umath = pytest.importorskip("uncertainties")
+    found = budget()
+    inputs = [umath.ufloat(line.value, line.uncertainty) for line in found.lines]
+    names = [line.name for line in found.lines]
+    wrapped = umath.wrap(lambda *values: overwater.dry_amount(**dict(zip(names, values, strict=True))))
+    assert found.standard_uncertainty == pytest.approx(wrapped(*inputs).std_dev, rel=1e-5)
+    assert sum(line.share for line in found.lines) == pytest.approx(1.0, abs=1e-12)
+    assert found.columns()["name"] == names
+
+
+def test_working():
+    working = MAKERS["Working"]()
+    assert working.steps[-1].relation == "p(dry) × V / (R × T)"
+    assert working._repr_latex_().startswith("$$") and r"\frac" in working._repr_latex_()
+    assert "p(dry)" in str(working) and "<" in working._repr_html_()
+    with pytest.raises(UnknownNameError, match="did you mean vapour_pressure"):
+        Working("vapor_pressure", temperature_c=20.0)
+    with pytest.raises(OverwaterError) as refused:
+        Working("vapour_pressure", temperature_c=200.0)
+    assert refused.value.parameter == "inputs.temperature_c"
+
+
+def test_numbers_that_are_none_are_refused_in_requests():
+    with pytest.raises(OverwaterError) as refused:
+        Working("vapour_pressure", temperature_c=float("nan"))
+    assert refused.value.code == "not_a_number"
+    with pytest.raises(TypeError, match="object"):
+        Plan(stock=object())
+
+
+@pytest.mark.parametrize("name", ["Plan", "Reduction", "RateFit", "Budget"])
+def test_plots(name):
+    pyplot = pytest.importorskip("matplotlib.pyplot")
+    pyplot.switch_backend("agg")
+    result = MAKERS[name]()
+    figure, given = pyplot.subplots()
+    axes = result.plot(given)
+    assert axes is given and " / " in axes.get_xlabel() + axes.get_ylabel()
+    other = result.plot()
+    assert other is not given
+    pyplot.close("all")
+
+
+def test_the_figure_of_a_reduction_shows_the_values():
+    pyplot = pytest.importorskip("matplotlib.pyplot")
+    pyplot.switch_backend("agg")
+    found = hydrogen()
+    axes = found.plot(result="amount_mmol")
+    assert axes.lines[0].get_ydata().tolist() == found.columns()["amount_mmol"]
+    with pytest.raises(UnknownNameError, match="amount_mmol"):
+        found.plot(result="amount_mol")
+    pyplot.close("all")
