@@ -4,7 +4,7 @@ use overwater::units::{decimals, significant};
 use overwater_exchange::answer::PlanAnswer;
 use overwater_exchange::plan_toml;
 
-const PAGE: &str = include_str!("../../examples/two-answers.md");
+const PAGE: &str = include_str!("../../examples/two-answers-on-the-sheet.md");
 const LESSON: &str = include_str!("../../examples/oxygen-lesson.toml");
 
 /// The cells of a row of the section.
