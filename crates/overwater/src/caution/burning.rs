@@ -123,7 +123,7 @@ fn unmixed_air(_: &Lesson, plan: &Plan) -> Option<Caution> {
     let gas = airs.filter(|air| air.airborne.is_gas && air.airborne.product == "SO2").find_map(|air| {
         let needed = air.checks.iter().map(|check| check.air_needed_m3).reduce(f64::max)?;
         Some(format!(
-            "{} cm3 of {} takes {} m3 of air to come below the lowest limit listed",
+            "{} cm3 of {} takes {} cubic metres of air to come below the lowest limit listed",
             significant(air.released_cm3?, 2),
             air.airborne.name,
             significant(needed, 2)
