@@ -111,7 +111,7 @@ const START: u64 = 20_261_128;
 
 #[test]
 fn requests() {
-    walk(doors::exchange, &short_requests(), START, 0..1_500);
+    walk(doors::exchange, &short_requests(), START, 0..1_000);
 }
 
 #[test]
@@ -121,12 +121,12 @@ fn formulas_and_equations() {
 
 #[test]
 fn lessons() {
-    walk(doors::lesson, &seeds("../examples", ".toml"), START, 0..400);
+    walk(doors::lesson, &seeds("../examples", ".toml"), START, 0..250);
 }
 
 #[test]
 fn tables() {
-    walk(doors::table, &seeds("../examples", ".csv"), START, 0..300);
+    walk(doors::table, &seeds("../examples", ".csv"), START, 0..120);
 }
 
 /// The same walks for as long, and from as many starts, as is asked for; for a machine without a fuzzer.
