@@ -292,3 +292,42 @@ fn a_trial_is_calibrated_through_the_door() {
     let none = text.replacen("catalyst_g = 0.4", "catalyst_g = 0", 1);
     assert_eq!(refused(&none), ("catalyst_g".to_owned(), "out_of_range".to_owned()));
 }
+
+/// A cold drip closes the flask at the very pressure at which it opens: it must be seen to open again when the gas comes.
+#[test]
+fn a_strong_cold_drip_boils_and_goes_no_hotter() {
+    let drip = Addition {
+        time_s: 3.0,
+        over_s: 52.888,
+        volume_cm3: 47.755,
+        concentration_mol_per_dm3: 12.8088,
+        temperature_c: 20.0,
+    };
+    let run = Run {
+        flask_cm3: 518.02,
+        heel_cm3: 15.0,
+        seal_cm3: 15.0,
+        catalyst_g: 0.250_756,
+        kinetics: Kinetics { k_at_20: 6.5896e-4, activation: 52_925.5, law: Law::Power { order: 1.255_468 } },
+        room_c: 28.718,
+        pressure_kpa: 90.0,
+        tube_bore_mm: 2.0,
+        outlet_depth_cm: 3.0,
+        stem_length_cm: 10.0,
+        tip_depth_cm: 0.0,
+        heat_loss_w_per_k: 0.05,
+        glass_j_per_k: 7.109,
+        additions: vec![drip],
+        vessels: vec![vessel(55.0)],
+        ..Run::default()
+    };
+    let result = simulate(&run).unwrap();
+    assert!(result.first(Happening::GasLeaves).is_some(), "{:?}", result.events);
+    // Water boils at 97 degC under 90.6 kPa.
+    assert!(
+        result.top_temperature_c > 85.0 && result.top_temperature_c < 97.0,
+        "{}",
+        result.top_temperature_c
+    );
+    assert!(result.top_flow_cm3_per_s > 10.0);
+}

@@ -89,7 +89,7 @@ fn bad_input_is_refused_with_its_place() {
         "calibrate",
         &[],
         readings("{ time_s = 3, volume_cm3 = nan }").as_bytes(),
-        &["readings[2].volume_cm3", "not a number"],
+        &["readings[2].volume_cm3", "not a finite number"],
     );
     refused(
         "calibrate",

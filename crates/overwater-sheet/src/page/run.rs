@@ -45,7 +45,7 @@ fn render(answer: &RunAnswer) -> Result<String, Error> {
         moves => words::MOVES,
         move_rows => words::sensitivities(answer),
         assumed => words::assumed(answer),
-        not => words::NOT,
+        caution => words::NOT,
         version => &answer.library_version,
     })
 }

@@ -41,7 +41,13 @@ impl<S: Packed, const M: usize> Course<'_, S, M> {
                 -(liquid * (rates.flow / (bench.area * bench.bubble_rise) + 1.0)) + bench.flask
             },
             if mode.spent.is_some() { never } else { state.peroxide - bench.spent },
-            if mode.closed { self.model.pressure - rates.pressure } else { rates.dry },
+            if mode.closed {
+                // A little above the pressure at which gas leaves, so that a flask that is closed at just that pressure
+                // is seen to open.
+                self.model.pressure * (1.0 + self.slack()) - rates.pressure
+            } else {
+                rates.dry
+            },
             if mode.closed {
                 let drawn = (rates.pressure - rates.vapour) * rates.free / (rates.free - bench.tube);
                 drawn + rates.vapour - (bench.barometer - bench.rise)
@@ -56,6 +62,11 @@ impl<S: Packed, const M: usize> Course<'_, S, M> {
             if self.hottest { never } else { rates.derivative.temperature },
             if mode.covered { never } else { -liquid + bench.seal },
         ]
+    }
+
+    /// Share of the pressure by which a state may be off for its tolerance alone.
+    fn slack(&self) -> f64 {
+        (10.0 * self.run.rtol).max(1e-7)
     }
 
     /// Sets the mode to fit the present state where no crossing can be waited for: at the start and after a portion.
@@ -73,7 +84,8 @@ impl<S: Packed, const M: usize> Course<'_, S, M> {
         self.mode.closed = false;
         let rates = self.model.rates(&state, &self.mode, self.inflow.as_ref());
         let short = rates.pressure.value() < self.model.pressure.value() * (1.0 - 1e-7);
-        self.mode.closed = short || rates.dry.value() < 0.0;
+        let above = rates.pressure.value() >= self.model.pressure.value() * (1.0 + self.slack());
+        self.mode.closed = short || (rates.dry.value() < 0.0 && !above);
         self.hottest = self.model.isothermal || rates.derivative.temperature.value() <= 0.0;
         self.boil(rates.vapour.value() / self.model.pressure.value());
         if self.mode.closed {

@@ -22,6 +22,7 @@
 //! peroxide is taken as that of water, those of the gases as one constant: assumptions, which make the heat of reaction
 //! depend on T through the oxygen alone.
 
+use super::stand::LEAST_DRY_SHARE;
 use crate::peroxide::kinetics::Kinetics;
 use crate::reference::constants::MOLAR_GAS_2019;
 use crate::reference::flask::{
@@ -171,6 +172,14 @@ impl<S: Valued> Model<S> {
         }
     }
 
+    /// Pressure that is left to the dry gas. A trial step of the integrator may lie above the boiling point, where the
+    /// quotient of vapour and dry gas would change its sign and heat the flask without end: there it stays at a thousand,
+    /// which cools the step back.
+    fn dry_pressure(&self, vapour: S) -> S {
+        let (left, least) = (self.pressure - vapour, self.pressure * LEAST_DRY_SHARE);
+        if left.value() > least.value() { left } else { least }
+    }
+
     fn gas_constant() -> S {
         S::number(MOLAR_GAS_2019.si())
     }
@@ -213,11 +222,12 @@ impl<S: Valued> Model<S> {
         let room = free / (gas * t);
         let per_volume = S::number(1.0) / (gas * t);
         let (n_vapour, n_dry) = (vapour * room, state.oxygen + state.nitrogen);
-        let a = (pressure - vapour) * per_volume;
+        let p_dry = self.dry_pressure(vapour);
+        let a = p_dry * per_volume;
         let d = vapour * per_volume;
-        let b = (pressure - vapour) * room / t + slope * room;
+        let b = p_dry * room / t + slope * room;
         let f = slope * room - n_vapour / t;
-        let y = vapour / (pressure - vapour);
+        let y = vapour / p_dry;
         let latent = theta * (VAPOUR_HEAT - WATER_HEAT) + VAPORISATION;
         let capacity = (state.water - n_vapour + state.peroxide) * WATER_HEAT
             + n_dry * GAS_HEAT
@@ -251,6 +261,7 @@ impl<S: Valued> Model<S> {
             zero
         } else {
             match mode.capped {
+                Some(most) if most <= 0.0 => zero,
                 Some(most) if flow.value() > 0.0 => S::number(most) / flow,
                 _ => S::number(1.0),
             }
@@ -297,7 +308,7 @@ impl<S: Valued> Model<S> {
         for _ in 0..16 {
             let t = after.temperature;
             let vapour = self.vapour(t);
-            let y = vapour / (self.pressure - vapour);
+            let y = vapour / self.dry_pressure(vapour);
             let free = self.space - self.liquid(&after);
             let kept = (self.pressure - vapour) * free / (gas * t);
             let leaves = n_dry - kept;

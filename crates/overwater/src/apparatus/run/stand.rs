@@ -10,6 +10,8 @@ use crate::units::{Dimensioned, Length, Pressure, Temperature, Volume, VolumeFlo
 use crate::water::density::liquid_density;
 use crate::water::vapour::saturation_pressure;
 
+/// The dry gas never has less than this share of the pressure.
+pub(super) const LEAST_DRY_SHARE: f64 = 1e-3;
 /// Less than this share of all peroxide counts as spent.
 const SPENT: f64 = 1e-6;
 
