@@ -16,7 +16,7 @@
         }                                                                                                              \
     } while (0)
 
-#define MOST_INPUTS 5
+#define MOST_INPUTS 6
 
 struct formula {
     const char *name;
@@ -49,6 +49,10 @@ struct formula {
 #define PLAIN5(f, name, a, A, b, B, c, C, d, D, e, E)                                                                  \
     NUMBER(f, f(v[0], v[1], v[2], v[3], v[4], result, error))                                                          \
     COLUMNS(f, f##_array(count, p[0], s[0], p[1], s[1], p[2], s[2], p[3], s[3], p[4], s[4], result, stride, error))
+#define PLAIN6(f, name, a, A, b, B, c, C, d, D, e, E, g, G)                                                            \
+    NUMBER(f, f(v[0], v[1], v[2], v[3], v[4], v[5], result, error))                                                    \
+    COLUMNS(f, f##_array(count, p[0], s[0], p[1], s[1], p[2], s[2], p[3], s[3], p[4], s[4], p[5], s[5], result,        \
+                         stride, error))
 #define GAS1(f, name, gas, a, A)                                                                                       \
     NUMBER(f##_##gas, f(gas, v[0], result, error))                                                                     \
     COLUMNS(f##_##gas, f##_array(gas, count, p[0], s[0], result, stride, error))
@@ -64,6 +68,7 @@ struct formula {
 #undef PLAIN3
 #undef PLAIN4
 #undef PLAIN5
+#undef PLAIN6
 #undef GAS1
 #undef GAS2
 #undef GAS3
@@ -75,6 +80,8 @@ struct formula {
 #define PLAIN4(f, name, a, A, b, B, c, C, d, D) {name, 4, number_##f, columns_##f, {a, A, b, B, c, C, d, D}},
 #define PLAIN5(f, name, a, A, b, B, c, C, d, D, e, E)                                                                  \
     {name, 5, number_##f, columns_##f, {a, A, b, B, c, C, d, D, e, E}},
+#define PLAIN6(f, name, a, A, b, B, c, C, d, D, e, E, g, G)                                                            \
+    {name, 6, number_##f, columns_##f, {a, A, b, B, c, C, d, D, e, E, g, G}},
 #define GAS1(f, name, gas, a, A) {name, 1, number_##f##_##gas, columns_##f##_##gas, {a, A}},
 #define GAS2(f, name, gas, a, A, b, B) {name, 2, number_##f##_##gas, columns_##f##_##gas, {a, A, b, B}},
 #define GAS3(f, name, gas, a, A, b, B, c, C)                                                                           \

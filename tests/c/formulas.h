@@ -1,5 +1,5 @@
 /* Every formula behind its C functions, with the limits of each input. Written by `cargo run -p overwater-c --example generate` from the catalogue of the core.
-   Define the macros PLAIN1 to PLAIN5 and GAS1 to GAS3, then include it. */
+   Define the macros PLAIN1 to PLAIN6 and GAS1 to GAS3, then include it. */
 PLAIN1(ow_vapour_pressure, "vapour_pressure", 0.0, 100.0)
 PLAIN1(ow_vapour_pressure_cipm_2007, "vapour_pressure_cipm_2007", 5.0, 30.0)
 PLAIN1(ow_vapour_pressure_hyland_wexler_1983, "vapour_pressure_hyland_wexler_1983", 0.0, 100.0)
@@ -57,6 +57,7 @@ PLAIN3(ow_oxygen_fraction, "oxygen_fraction", 0.0, 100000.0, 0.01, 1000000.0, 1.
 PLAIN2(ow_peroxide_density, "peroxide_density", 0.02, 40.0, 0.0, 96.0)
 PLAIN2(ow_concentration_from_mass, "concentration_from_mass", 0.02, 40.0, 0.0, 96.0)
 PLAIN2(ow_mass_from_concentration, "mass_from_concentration", 0.005, 14.0, 0.0, 96.0)
+PLAIN6(ow_room_concentration, "room_concentration", 1e-6, 100000.0, 5.0, 100000.0, 0.0, 45.0, 40.0, 120.0, 0.0, 100.0, 0.0, 86400.0)
 PLAIN3(ow_oxygen_saturation, "oxygen_saturation", 0.0, 40.0, 40.0, 120.0, 0.0, 40.0)
 GAS1(ow_second_virial, "second_virial_oxygen", OW_GAS_OXYGEN, 0.0, 100.0)
 GAS1(ow_second_virial, "second_virial_nitrogen", OW_GAS_NITROGEN, 0.0, 100.0)

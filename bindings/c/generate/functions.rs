@@ -72,7 +72,7 @@ pub(crate) fn outputs() -> Result<Vec<Output>> {
     );
     outputs.push(Output::new("tests/support/doors.rs", formatted(&doors)?));
     let list = format!(
-        "/* Every formula behind its C functions, with the limits of each input. {BY}\n   Define the macros PLAIN1 to PLAIN5 and GAS1 to GAS3, then include it. */\n{list}"
+        "/* Every formula behind its C functions, with the limits of each input. {BY}\n   Define the macros PLAIN1 to PLAIN6 and GAS1 to GAS3, then include it. */\n{list}"
     );
     outputs.push(Output::new("../../tests/c/formulas.h", list));
     Ok(outputs)
@@ -97,7 +97,7 @@ fn imports(file: &str) -> String {
     let values = PLAIN.iter().filter(|row| row.0 == file).map(|row| row.2);
     let of_gases = OF_GAS.iter().filter(|_| of_gas).map(|row| row.1);
     for value in values.chain(of_gases) {
-        for room in ["apparatus", "conventions", "gas", "peroxide", "water"] {
+        for room in ["apparatus", "burn", "conventions", "gas", "peroxide", "water"] {
             if value.contains(&format!("{room}::")) && !rooms.contains(&room) {
                 rooms.push(room);
             }
@@ -124,7 +124,7 @@ fn of_gas(
 ) -> Result<()> {
     let mut members = Vec::new();
     for (number, gas) in GASES {
-        let key = format!("{name}_{}", gas.name().replace([' ', '-'], "_"));
+        let key = catalogue::of_gas(name, gas.name());
         let Some(formula) = left.remove(&key) else { continue };
         let constant = format!("OW_GAS_{}", gas.name().replace([' ', '-'], "_").to_uppercase());
         let inputs = formula.inputs().len();
@@ -222,10 +222,10 @@ fn pair(pair: &Pair<'_>) -> String {
         text
     });
     let safety = "///\n/// # Safety\n/// The rules for pointers at the top of the header.\n";
-    let (gas, gas_value, suffix) = if *of_gas {
-        ("gas: i32, ", format!("{value}, gas"), "_of_gas")
+    let (gas, gas_value, rows_of, suffix) = if *of_gas {
+        ("gas: i32, ", format!("{value}, gas"), format!("{value}, \"{name}\", gas"), "_of_gas")
     } else {
-        ("", format!("&{value}"), "")
+        ("", format!("&{value}"), format!("\"{name}\""), "")
     };
     let scalars = names.iter().map(|n| format!("{n}: f64, ")).collect::<String>();
     let columns = names.iter().map(|n| format!("{n}: *const f64, {n}_stride: isize, ")).collect::<String>();
@@ -240,7 +240,7 @@ fn pair(pair: &Pair<'_>) -> String {
          pub unsafe extern \"C\" fn ow_{name}_array({gas}count: usize, {columns}{result}: *mut f64, {result}_stride: isize, \
          error: *mut ow_error) -> i32 {{\n\
          // SAFETY: passed on.\n\
-         unsafe {{ array{suffix}({gas_value}, count, [{pairs}], ({result}, {result}_stride), error) }}\n}}\n"
+         unsafe {{ array{suffix}({rows_of}, count, [{pairs}], ({result}, {result}_stride), error) }}\n}}\n"
     )
 }
 

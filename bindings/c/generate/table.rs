@@ -12,12 +12,13 @@ pub(crate) struct Plain(
 pub(crate) struct OfGas(pub(crate) &'static str, pub(crate) &'static str, pub(crate) &'static str);
 
 /// What each file is about.
-pub(crate) const FILES: [(&str, &str); 7] = [
+pub(crate) const FILES: [(&str, &str); 8] = [
     ("barometer", "Barometers, altitude, gravity."),
     ("brine", "Brine: humidity over it, its vapour pressure and density."),
     ("collected", "Gas collected over water, and what dissolves in the water."),
     ("column", "The pressure of a column of liquid."),
     ("peroxide", "Hydrogen peroxide: strength, dilution, assay, heat, density."),
+    ("room", "A gas in the air of a room."),
     ("vapour", "The vapour pressure of water and of ice."),
     ("water", "Water: density, moist air above it, ionisation."),
 ];
@@ -225,6 +226,7 @@ pub(crate) const PLAIN: &[Plain] = &[
     Plain("peroxide", "peroxide_density", "peroxide::density::PeroxideDensity", "0.1.0"),
     Plain("peroxide", "concentration_from_mass", "peroxide::density::ConcentrationFromMass", "0.1.0"),
     Plain("peroxide", "mass_from_concentration", "peroxide::density::MassFromConcentration", "0.1.0"),
+    Plain("room", "room_concentration", "burn::air::RoomConcentration", "0.1.0"),
     Plain("collected", "oxygen_saturation", "gas::solubility::OxygenSaturation", "0.1.0"),
 ];
 

@@ -1070,6 +1070,43 @@ int32_t ow_mass_from_concentration_array(size_t count,
                                          ptrdiff_t percent_by_mass_percent_stride,
                                          ow_error *error);
 
+// Volume fraction in the air of the room, after the time in ppm.
+//
+// amount_mmol: amount, 0.000001 to 100000 mmol (what school glassware and a room can hold).
+// room_volume_m3: volume of the room, 5 to 100000 m3 (from a store cupboard to a hall).
+// temperature_c: temperature, 0 to 45 degC (a room that people can work in).
+// pressure_kpa: pressure at the place, 40 to 120 kPa (pressures from sea level to the highest schools).
+// air_changes_per_hour: air changes per hour, 0 to 100 1/h (from a sealed room to a cleanroom).
+// time_s: time, 0 to 86400 s (up to a day).
+// Source: well-mixed room: what is in the air falls as exp(-air changes x time).
+// Since 0.1.0.
+int32_t ow_room_concentration(double amount_mmol,
+                              double room_volume_m3,
+                              double temperature_c,
+                              double pressure_kpa,
+                              double air_changes_per_hour,
+                              double time_s,
+                              double *air_concentration_later_ppm,
+                              ow_error *error);
+
+// `ow_room_concentration` over `count` rows; a row out of range gives NaN. Strides are in bytes. Since 0.1.0.
+int32_t ow_room_concentration_array(size_t count,
+                                    const double *amount_mmol,
+                                    ptrdiff_t amount_mmol_stride,
+                                    const double *room_volume_m3,
+                                    ptrdiff_t room_volume_m3_stride,
+                                    const double *temperature_c,
+                                    ptrdiff_t temperature_c_stride,
+                                    const double *pressure_kpa,
+                                    ptrdiff_t pressure_kpa_stride,
+                                    const double *air_changes_per_hour,
+                                    ptrdiff_t air_changes_per_hour_stride,
+                                    const double *time_s,
+                                    ptrdiff_t time_s_stride,
+                                    double *air_concentration_later_ppm,
+                                    ptrdiff_t air_concentration_later_ppm_stride,
+                                    ow_error *error);
+
 // Second virial coefficient in cm3/mol.
 //
 // gas: OW_GAS_... of one of oxygen, nitrogen, air, hydrogen, carbon dioxide, carbon monoxide, methane,

@@ -1,8 +1,11 @@
 //! Whole columns, wherever they lie.
 
+use std::collections::BTreeMap;
 use std::slice;
+use std::sync::OnceLock;
 
-use overwater::scalar::Formula;
+use overwater::catalogue::{self, AnyFormula};
+use overwater::{Code, Error};
 
 use crate::column::{self, Column};
 use crate::error::{Fault, ow_error};
@@ -12,30 +15,32 @@ use crate::guard::guard;
 /// Rows that are gathered at a time when the columns are not plain arrays: small enough to stay in the nearest cache.
 const BLOCK: usize = 256;
 
-/// A formula over `count` rows. A row out of range gives NaN, and so does one without a result.
+/// A formula of the catalogue over `count` rows. A row out of range gives NaN, and so does one without a result.
+///
+/// The loops over rows are those of the core, found by name: compiled once more here, for three instruction sets, they would
+/// be most of the library.
 ///
 /// # Safety
 /// For `count` rows the inputs may be read and the result written to, unless NULL; nobody else writes to the inputs or touches
 /// the result meanwhile. `error` as for [`guard`].
-#[inline(always)]
-pub(crate) unsafe fn array<F: Formula<IN>, const IN: usize>(
-    formula: &F,
+pub(crate) unsafe fn array<const IN: usize>(
+    name: &str,
     count: usize,
     inputs: [(*const f64, isize); IN],
     result: (*mut f64, isize),
     error: *mut ow_error,
 ) -> i32 {
     // SAFETY: passed on.
-    unsafe { guard(error, || rows(formula, count, inputs, result)) }
+    unsafe { guard(error, || rows(named(name)?, count, inputs, result)) }
 }
 
-/// The same for the formula of a gas.
+/// The same for the formula of a gas; `of` refuses a gas that has none.
 ///
 /// # Safety
 /// As for [`array`].
-#[inline(always)]
-pub(crate) unsafe fn array_of_gas<F: Formula<IN>, const IN: usize>(
+pub(crate) unsafe fn array_of_gas<F, const IN: usize>(
     of: impl FnOnce(gas::Gas) -> overwater::Result<F>,
+    family: &str,
     gas: i32,
     count: usize,
     inputs: [(*const f64, isize); IN],
@@ -43,13 +48,37 @@ pub(crate) unsafe fn array_of_gas<F: Formula<IN>, const IN: usize>(
     error: *mut ow_error,
 ) -> i32 {
     // SAFETY: passed on.
-    unsafe { guard(error, || rows(&gas::formula(of, gas)?, count, inputs, result)) }
+    unsafe {
+        guard(error, || {
+            let mut gas_name = "";
+            gas::formula(
+                |gas| {
+                    gas_name = gas.name();
+                    of(gas)
+                },
+                gas,
+            )?;
+            rows(named(&catalogue::of_gas(family, gas_name))?, count, inputs, result)
+        })
+    }
+}
+
+/// A formula by its name; they are made at the first call and never change.
+fn named(name: &str) -> Result<&'static dyn AnyFormula, Fault> {
+    static FORMULAS: OnceLock<BTreeMap<String, Box<dyn AnyFormula>>> = OnceLock::new();
+    let formulas = FORMULAS.get_or_init(|| {
+        catalogue::all().into_iter().map(|formula| (formula.name().to_owned(), formula)).collect()
+    });
+    formulas.get(name).map(AsRef::as_ref).ok_or_else(|| {
+        let error = Error::new(Code::UnknownName, "formula").value(name.to_owned());
+        Fault::of_core(&error, f64::NAN)
+    })
 }
 
 /// # Safety
 /// As for [`array`].
-unsafe fn rows<F: Formula<IN>, const IN: usize>(
-    formula: &F,
+unsafe fn rows<const IN: usize>(
+    formula: &dyn AnyFormula,
     count: usize,
     inputs: [(*const f64, isize); IN],
     result: (*mut f64, isize),
@@ -57,9 +86,9 @@ unsafe fn rows<F: Formula<IN>, const IN: usize>(
     if count == 0 {
         return Ok(());
     }
-    let mut named = formula.inputs().map(|bound| (bound.name, Column::input(std::ptr::null(), 0)));
-    for ((_, column), (start, stride)) in named.iter_mut().zip(inputs) {
-        *column = Column::input(start, stride);
+    let mut named = inputs.map(|(start, stride)| ("", Column::input(start, stride)));
+    for ((name, _), bound) in named.iter_mut().zip(formula.inputs()) {
+        *name = bound.name;
     }
     let (columns, result) = column::checked(count, named, Column::result(result.0, result.1))?;
 
@@ -108,10 +137,10 @@ unsafe fn rows<F: Formula<IN>, const IN: usize>(
     Ok(())
 }
 
-fn fill<F: Formula<IN>, const IN: usize>(
-    formula: &F,
+fn fill<const IN: usize>(
+    formula: &dyn AnyFormula,
     columns: [&[f64]; IN],
     results: &mut [f64],
 ) -> Result<(), Fault> {
-    formula.fill(columns, results).map_err(|refusal| Fault::of_core(&refusal, f64::NAN))
+    formula.fill(&columns, results).map_err(|refusal| Fault::of_core(&refusal, f64::NAN))
 }

@@ -41,7 +41,7 @@ use crate::{Code, Error, Result, nearest};
 /// A formula whose number of inputs is not known when the program is compiled.
 ///
 /// The methods are those of [`Formula`]; values stand in the order of [`inputs`](AnyFormula::inputs).
-pub trait AnyFormula: Sync {
+pub trait AnyFormula: Send + Sync {
     /// Its name.
     fn name(&self) -> &str;
 
@@ -138,6 +138,18 @@ impl<F: Formula<IN>, const IN: usize> AnyFormula for Named<F, IN> {
     fn fill(&self, columns: &[&[f64]], results: &mut [f64]) -> Result<()> {
         self.formula.fill(exactly(&self.name, columns)?, results)
     }
+}
+
+/// The name of a gas's formula, as in "second_virial_carbon_dioxide".
+///
+/// ```
+/// use overwater::catalogue;
+/// assert_eq!(catalogue::of_gas("second_virial", "carbon dioxide"), "second_virial_carbon_dioxide");
+/// assert!(catalogue::find("second_virial_carbon_dioxide").is_ok());
+/// ```
+#[must_use]
+pub fn of_gas(family: &str, gas: &str) -> String {
+    format!("{family}_{}", gas.replace([' ', '-'], "_"))
 }
 
 /// Every formula, with the best constants.

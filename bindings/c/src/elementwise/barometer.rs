@@ -55,7 +55,7 @@ pub unsafe extern "C" fn ow_station_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::barometer::StationPressure,
+            "station_pressure",
             count,
             [(sea_level_pressure_kpa, sea_level_pressure_kpa_stride), (altitude_m, altitude_m_stride)],
             (station_pressure_kpa, station_pressure_kpa_stride),
@@ -104,7 +104,7 @@ pub unsafe extern "C" fn ow_sea_level_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::barometer::SeaLevelPressure,
+            "sea_level_pressure",
             count,
             [(pressure_kpa, pressure_kpa_stride), (altitude_m, altitude_m_stride)],
             (sea_level_pressure_kpa, sea_level_pressure_kpa_stride),
@@ -169,7 +169,7 @@ pub unsafe extern "C" fn ow_low_level_station_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::low_level::LowLevelStationPressure,
+            "low_level_station_pressure",
             count,
             [
                 (sea_level_pressure_kpa, sea_level_pressure_kpa_stride),
@@ -238,7 +238,7 @@ pub unsafe extern "C" fn ow_low_level_sea_level_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::low_level::LowLevelSeaLevelPressure,
+            "low_level_sea_level_pressure",
             count,
             [
                 (pressure_kpa, pressure_kpa_stride),
@@ -290,7 +290,7 @@ pub unsafe extern "C" fn ow_gravity_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::gravity::Gravity,
+            "gravity",
             count,
             [(latitude_deg, latitude_deg_stride), (altitude_m, altitude_m_stride)],
             (gravity_m_per_s2, gravity_m_per_s2_stride),
@@ -333,7 +333,7 @@ pub unsafe extern "C" fn ow_gravity_1980_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::gravity::Gravity1980,
+            "gravity_1980",
             count,
             [(latitude_deg, latitude_deg_stride)],
             (gravity_1980_m_per_s2, gravity_1980_m_per_s2_stride),
@@ -393,7 +393,7 @@ pub unsafe extern "C" fn ow_mercury_barometer_brass_scale_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::mercury_barometer::MercuryBarometer { scale: gas::mercury_barometer::Scale::Brass },
+            "mercury_barometer_brass_scale",
             count,
             [
                 (barometer_mm, barometer_mm_stride),
@@ -457,7 +457,7 @@ pub unsafe extern "C" fn ow_mercury_barometer_true_scale_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::mercury_barometer::MercuryBarometer { scale: gas::mercury_barometer::Scale::True },
+            "mercury_barometer_true_scale",
             count,
             [
                 (barometer_mm, barometer_mm_stride),

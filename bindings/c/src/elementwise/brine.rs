@@ -51,7 +51,7 @@ pub unsafe extern "C" fn ow_brine_humidity_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::brine::SaturatedBrineHumidity { source: water::brine::BrineSource::Crc },
+            "brine_humidity",
             count,
             [(temperature_c, temperature_c_stride)],
             (brine_humidity_percent, brine_humidity_percent_stride),
@@ -101,7 +101,7 @@ pub unsafe extern "C" fn ow_brine_humidity_greenspan_1977_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::brine::SaturatedBrineHumidity { source: water::brine::BrineSource::Greenspan1977 },
+            "brine_humidity_greenspan_1977",
             count,
             [(temperature_c, temperature_c_stride)],
             (brine_humidity_greenspan_percent, brine_humidity_greenspan_percent_stride),
@@ -152,7 +152,7 @@ pub unsafe extern "C" fn ow_brine_vapour_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::brine::SaturatedBrineVapourPressure { source: water::brine::BrineSource::Crc },
+            "brine_vapour_pressure",
             count,
             [(temperature_c, temperature_c_stride)],
             (brine_vapour_pressure_kpa, brine_vapour_pressure_kpa_stride),
@@ -202,7 +202,7 @@ pub unsafe extern "C" fn ow_brine_vapour_pressure_greenspan_1977_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::brine::SaturatedBrineVapourPressure { source: water::brine::BrineSource::Greenspan1977 },
+            "brine_vapour_pressure_greenspan_1977",
             count,
             [(temperature_c, temperature_c_stride)],
             (brine_vapour_pressure_kpa, brine_vapour_pressure_kpa_stride),
@@ -261,7 +261,7 @@ pub unsafe extern "C" fn ow_dilute_brine_vapour_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::brine::DiluteBrineVapourPressure,
+            "dilute_brine_vapour_pressure",
             count,
             [
                 (temperature_c, temperature_c_stride),
@@ -308,7 +308,7 @@ pub unsafe extern "C" fn ow_brine_density_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::brine::SaturatedBrineDensity,
+            "brine_density",
             count,
             [(temperature_c, temperature_c_stride)],
             (brine_density_g_per_cm3, brine_density_g_per_cm3_stride),

@@ -49,7 +49,7 @@ pub unsafe extern "C" fn ow_molar_volume_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::ideal::IdealMolarVolume,
+            "molar_volume",
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
             (molar_volume_dm3_per_mol, molar_volume_dm3_per_mol_stride),
@@ -112,7 +112,7 @@ pub unsafe extern "C" fn ow_dry_amount_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::collected::DryAmount { conventions: conventions::Conventions::EXACT },
+            "dry_amount",
             count,
             [
                 (volume_cm3, volume_cm3_stride),
@@ -185,7 +185,7 @@ pub unsafe extern "C" fn ow_dry_amount_with_vapour_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::collected::DryAmountWithVapour { conventions: conventions::Conventions::EXACT },
+            "dry_amount_with_vapour",
             count,
             [
                 (volume_cm3, volume_cm3_stride),
@@ -250,7 +250,7 @@ pub unsafe extern "C" fn ow_oxygen_fraction_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &apparatus::purity::MeanOxygenFraction,
+            "oxygen_fraction",
             count,
             [
                 (rejected_cm3, rejected_cm3_stride),
@@ -314,7 +314,7 @@ pub unsafe extern "C" fn ow_oxygen_saturation_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::solubility::OxygenSaturation,
+            "oxygen_saturation",
             count,
             [
                 (temperature_c, temperature_c_stride),

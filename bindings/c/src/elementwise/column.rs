@@ -43,7 +43,7 @@ pub unsafe extern "C" fn ow_mercury_density_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::column::MercuryDensity,
+            "mercury_density",
             count,
             [(temperature_c, temperature_c_stride)],
             (mercury_density_kg_per_m3, mercury_density_kg_per_m3_stride),
@@ -102,7 +102,7 @@ pub unsafe extern "C" fn ow_column_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::column::ColumnPressure,
+            "column_pressure",
             count,
             [
                 (column_mm, column_mm_stride),
@@ -166,7 +166,7 @@ pub unsafe extern "C" fn ow_column_height_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::column::ColumnHeight,
+            "column_height",
             count,
             [
                 (column_pressure_kpa, column_pressure_kpa_stride),
@@ -229,7 +229,7 @@ pub unsafe extern "C" fn ow_water_column_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::column::ColumnPressureAt { liquid: gas::column::Liquid::Water },
+            "water_column_pressure",
             count,
             [
                 (column_mm, column_mm_stride),
@@ -292,7 +292,7 @@ pub unsafe extern "C" fn ow_mercury_column_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::column::ColumnPressureAt { liquid: gas::column::Liquid::Mercury },
+            "mercury_column_pressure",
             count,
             [
                 (column_mm, column_mm_stride),
@@ -346,7 +346,7 @@ pub unsafe extern "C" fn ow_conventional_mm_of_water_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::column::ConventionalColumnPressure { column: gas::column::ConventionalColumn::Water },
+            "conventional_mm_of_water",
             count,
             [(column_mm, column_mm_stride)],
             (column_pressure_kpa, column_pressure_kpa_stride),
@@ -396,7 +396,7 @@ pub unsafe extern "C" fn ow_conventional_mm_of_mercury_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::column::ConventionalColumnPressure { column: gas::column::ConventionalColumn::Mercury },
+            "conventional_mm_of_mercury",
             count,
             [(column_mm, column_mm_stride)],
             (column_pressure_kpa, column_pressure_kpa_stride),
@@ -442,7 +442,7 @@ pub unsafe extern "C" fn ow_torr_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &gas::column::ConventionalColumnPressure { column: gas::column::ConventionalColumn::Torr },
+            "torr",
             count,
             [(column_mm, column_mm_stride)],
             (column_pressure_kpa, column_pressure_kpa_stride),

@@ -6,6 +6,7 @@ pub mod brine;
 pub mod collected;
 pub mod column;
 pub mod peroxide;
+pub mod room;
 pub mod species;
 pub mod vapour;
 pub mod water;

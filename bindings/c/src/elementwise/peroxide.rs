@@ -55,7 +55,7 @@ pub unsafe extern "C" fn ow_peroxide_concentration_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &peroxide::strength::ConcentrationFromVolumes,
+            "peroxide_concentration",
             count,
             [
                 (volume_strength_vol, volume_strength_vol_stride),
@@ -118,7 +118,7 @@ pub unsafe extern "C" fn ow_stock_volume_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &peroxide::dilution::StockVolume,
+            "stock_volume",
             count,
             [
                 (stock_mol_per_dm3, stock_mol_per_dm3_stride),
@@ -189,7 +189,7 @@ pub unsafe extern "C" fn ow_assayed_concentration_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &peroxide::assay::AssayedConcentration,
+            "assayed_concentration",
             count,
             [
                 (titre_cm3, titre_cm3_stride),
@@ -263,7 +263,7 @@ pub unsafe extern "C" fn ow_expected_titre_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &peroxide::assay::ExpectedTitre,
+            "expected_titre",
             count,
             [
                 (concentration_mol_per_dm3, concentration_mol_per_dm3_stride),
@@ -328,7 +328,7 @@ pub unsafe extern "C" fn ow_adiabatic_rise_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &peroxide::heat::AdiabaticRise,
+            "adiabatic_rise",
             count,
             [
                 (concentration_mol_per_dm3, concentration_mol_per_dm3_stride),
@@ -389,7 +389,7 @@ pub unsafe extern "C" fn ow_peroxide_density_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &peroxide::density::PeroxideDensity,
+            "peroxide_density",
             count,
             [(percent_w_w, percent_w_w_stride), (temperature_c, temperature_c_stride)],
             (peroxide_density_g_per_cm3, peroxide_density_g_per_cm3_stride),
@@ -444,7 +444,7 @@ pub unsafe extern "C" fn ow_concentration_from_mass_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &peroxide::density::ConcentrationFromMass,
+            "concentration_from_mass",
             count,
             [(percent_w_w, percent_w_w_stride), (temperature_c, temperature_c_stride)],
             (concentration_mol_per_dm3, concentration_mol_per_dm3_stride),
@@ -499,7 +499,7 @@ pub unsafe extern "C" fn ow_mass_from_concentration_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &peroxide::density::MassFromConcentration,
+            "mass_from_concentration",
             count,
             [
                 (concentration_mol_per_dm3, concentration_mol_per_dm3_stride),

@@ -59,6 +59,7 @@ pub unsafe extern "C" fn ow_second_virial_array(
     unsafe {
         array_of_gas(
             gas::virial::SecondVirialCoefficient::of,
+            "second_virial",
             gas,
             count,
             [(temperature_c, temperature_c_stride)],
@@ -120,6 +121,7 @@ pub unsafe extern "C" fn ow_compressibility_array(
     unsafe {
         array_of_gas(
             |gas| gas::virial::Compressibility::of(gas, gas::virial::Series::Density),
+            "compressibility",
             gas,
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
@@ -181,6 +183,7 @@ pub unsafe extern "C" fn ow_real_molar_volume_array(
     unsafe {
         array_of_gas(
             |gas| gas::virial::RealMolarVolume::of(gas, gas::virial::Series::Density),
+            "real_molar_volume",
             gas,
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
@@ -242,6 +245,7 @@ pub unsafe extern "C" fn ow_gas_density_array(
     unsafe {
         array_of_gas(
             |gas| gas::virial::RealDensity::of(gas, gas::virial::Series::Density),
+            "gas_density",
             gas,
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
@@ -308,6 +312,7 @@ pub unsafe extern "C" fn ow_henry_constant_array(
     unsafe {
         array_of_gas(
             gas::solubility::HenryConstant::of,
+            "henry_constant",
             gas,
             count,
             [(temperature_c, temperature_c_stride)],
@@ -370,6 +375,7 @@ pub unsafe extern "C" fn ow_ostwald_coefficient_array(
     unsafe {
         array_of_gas(
             gas::solubility::OstwaldCoefficient::of,
+            "ostwald_coefficient",
             gas,
             count,
             [(temperature_c, temperature_c_stride)],
@@ -441,6 +447,7 @@ pub unsafe extern "C" fn ow_dissolved_amount_array(
     unsafe {
         array_of_gas(
             gas::solubility::DissolvedAmount::of,
+            "dissolved_amount",
             gas,
             count,
             [

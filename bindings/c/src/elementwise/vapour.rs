@@ -52,7 +52,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressure { supercooled: false },
+            "vapour_pressure",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_kpa, vapour_pressure_kpa_stride),
@@ -102,7 +102,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_cipm_2007_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressureFrom { source: water::vapour::VapourSource::Cipm2007 },
+            "vapour_pressure_cipm_2007",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_cipm_kpa, vapour_pressure_cipm_kpa_stride),
@@ -153,7 +153,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_hyland_wexler_1983_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressureFrom { source: water::vapour::VapourSource::HylandWexler1983 },
+            "vapour_pressure_hyland_wexler_1983",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_hyland_wexler_kpa, vapour_pressure_hyland_wexler_kpa_stride),
@@ -203,7 +203,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_buck_1981_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressureFrom { source: water::vapour::VapourSource::Buck1981 },
+            "vapour_pressure_buck_1981",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_buck_1981_kpa, vapour_pressure_buck_1981_kpa_stride),
@@ -253,7 +253,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_buck_1996_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressureFrom { source: water::vapour::VapourSource::Buck1996 },
+            "vapour_pressure_buck_1996",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_buck_1996_kpa, vapour_pressure_buck_1996_kpa_stride),
@@ -303,7 +303,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_magnus_wmo_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressureFrom { source: water::vapour::VapourSource::MagnusWmo },
+            "vapour_pressure_magnus_wmo",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_magnus_kpa, vapour_pressure_magnus_kpa_stride),
@@ -353,7 +353,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_antoine_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressureFrom { source: water::vapour::VapourSource::Antoine },
+            "vapour_pressure_antoine",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_antoine_kpa, vapour_pressure_antoine_kpa_stride),
@@ -403,7 +403,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_crc_1992_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressureFrom { source: water::vapour::VapourSource::Crc1992 },
+            "vapour_pressure_crc_1992",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_crc_kpa, vapour_pressure_crc_kpa_stride),
@@ -453,7 +453,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_openstax_2019_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::VapourPressureFrom { source: water::vapour::VapourSource::OpenStax2019 },
+            "vapour_pressure_openstax_2019",
             count,
             [(temperature_c, temperature_c_stride)],
             (vapour_pressure_openstax_kpa, vapour_pressure_openstax_kpa_stride),
@@ -497,7 +497,7 @@ pub unsafe extern "C" fn ow_saturation_temperature_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::SaturationTemperature,
+            "saturation_temperature",
             count,
             [(vapour_pressure_kpa, vapour_pressure_kpa_stride)],
             (temperature_c, temperature_c_stride),
@@ -543,7 +543,7 @@ pub unsafe extern "C" fn ow_sublimation_pressure_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::vapour::ice::SublimationPressure,
+            "sublimation_pressure",
             count,
             [(temperature_c, temperature_c_stride)],
             (sublimation_pressure_pa, sublimation_pressure_pa_stride),

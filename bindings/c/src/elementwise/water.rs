@@ -44,7 +44,7 @@ pub unsafe extern "C" fn ow_water_density_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::density::WaterDensity,
+            "water_density",
             count,
             [(temperature_c, temperature_c_stride)],
             (water_density_g_per_cm3, water_density_g_per_cm3_stride),
@@ -94,7 +94,7 @@ pub unsafe extern "C" fn ow_water_density_kell_1975_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::density::WaterDensityFrom { source: water::density::DensitySource::Kell1975 },
+            "water_density_kell_1975",
             count,
             [(temperature_c, temperature_c_stride)],
             (water_density_kell_g_per_cm3, water_density_kell_g_per_cm3_stride),
@@ -149,7 +149,7 @@ pub unsafe extern "C" fn ow_water_density_tanaka_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::density::tanaka::TanakaDensity { air_saturated: false },
+            "water_density_tanaka",
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
             (water_density_at_pressure_g_per_cm3, water_density_at_pressure_g_per_cm3_stride),
@@ -205,7 +205,7 @@ pub unsafe extern "C" fn ow_water_density_tanaka_air_saturated_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::density::tanaka::TanakaDensity { air_saturated: true },
+            "water_density_tanaka_air_saturated",
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
             (water_density_at_pressure_g_per_cm3, water_density_at_pressure_g_per_cm3_stride),
@@ -255,7 +255,7 @@ pub unsafe extern "C" fn ow_saturated_liquid_density_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::saturated::SaturatedLiquidDensity,
+            "saturated_liquid_density",
             count,
             [(temperature_c, temperature_c_stride)],
             (saturated_liquid_density_g_per_cm3, saturated_liquid_density_g_per_cm3_stride),
@@ -305,7 +305,7 @@ pub unsafe extern "C" fn ow_saturated_vapour_density_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::saturated::SaturatedVapourDensity,
+            "saturated_vapour_density",
             count,
             [(temperature_c, temperature_c_stride)],
             (saturated_vapour_density_kg_per_m3, saturated_vapour_density_kg_per_m3_stride),
@@ -361,9 +361,7 @@ pub unsafe extern "C" fn ow_enhancement_factor_greenspan_1976_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::enhancement::EnhancementFactor {
-                source: water::enhancement::EnhancementSource::Greenspan1976,
-            },
+            "enhancement_factor_greenspan_1976",
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
             (enhancement, enhancement_stride),
@@ -419,9 +417,7 @@ pub unsafe extern "C" fn ow_enhancement_factor_hardy_1998_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::enhancement::EnhancementFactor {
-                source: water::enhancement::EnhancementSource::Hardy1998,
-            },
+            "enhancement_factor_hardy_1998",
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
             (enhancement_hardy, enhancement_hardy_stride),
@@ -477,9 +473,7 @@ pub unsafe extern "C" fn ow_enhancement_factor_buck_1996_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::enhancement::EnhancementFactor {
-                source: water::enhancement::EnhancementSource::Buck1996,
-            },
+            "enhancement_factor_buck_1996",
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
             (enhancement_buck, enhancement_buck_stride),
@@ -535,9 +529,7 @@ pub unsafe extern "C" fn ow_enhancement_factor_cipm_2007_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::enhancement::EnhancementFactor {
-                source: water::enhancement::EnhancementSource::Cipm2007,
-            },
+            "enhancement_factor_cipm_2007",
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
             (enhancement_cipm, enhancement_cipm_stride),
@@ -593,9 +585,7 @@ pub unsafe extern "C" fn ow_vapour_pressure_in_air_array(
     // SAFETY: passed on.
     unsafe {
         array(
-            &water::enhancement::VapourPressureInAir {
-                source: water::enhancement::EnhancementSource::Greenspan1976,
-            },
+            "vapour_pressure_in_air",
             count,
             [(temperature_c, temperature_c_stride), (pressure_kpa, pressure_kpa_stride)],
             (moist_vapour_pressure_kpa, moist_vapour_pressure_kpa_stride),
@@ -633,13 +623,5 @@ pub unsafe extern "C" fn ow_pkw_array(
     error: *mut ow_error,
 ) -> i32 {
     // SAFETY: passed on.
-    unsafe {
-        array(
-            &water::ionisation::Pkw,
-            count,
-            [(temperature_c, temperature_c_stride)],
-            (pkw, pkw_stride),
-            error,
-        )
-    }
+    unsafe { array("pkw", count, [(temperature_c, temperature_c_stride)], (pkw, pkw_stride), error) }
 }

@@ -28,7 +28,7 @@ macro_rules! door {
                 }
             };
         }
-        #[allow(unused_macros)] // No gas has a formula of four or five inputs.
+        #[allow(unused_macros)] // No gas has a formula of four inputs or more.
         macro_rules! $gas {
             ($name:ident, $number:literal, $room:path, $array:path) => {
                 Door {
@@ -52,3 +52,4 @@ door!(plain2, gas2, 0, 1);
 door!(plain3, gas3, 0, 1, 2);
 door!(plain4, gas4, 0, 1, 2, 3);
 door!(plain5, gas5, 0, 1, 2, 3, 4);
+door!(plain6, gas6, 0, 1, 2, 3, 4, 5);

@@ -202,6 +202,7 @@ pub(crate) fn doors() -> Vec<Door> {
             peroxide::ow_mass_from_concentration,
             peroxide::ow_mass_from_concentration_array
         ),
+        plain6!(room_concentration, room::ow_room_concentration, room::ow_room_concentration_array),
         plain3!(oxygen_saturation, collected::ow_oxygen_saturation, collected::ow_oxygen_saturation_array),
         gas1!(second_virial_oxygen, 1, species::ow_second_virial, species::ow_second_virial_array),
         gas1!(second_virial_nitrogen, 2, species::ow_second_virial, species::ow_second_virial_array),

@@ -9,7 +9,7 @@ use crate::{Code, Error, Result};
 /// A formula with `IN` inputs, in the school units that its bounds and its output symbol name.
 ///
 /// Only [`evaluate`](Formula::evaluate) is written for a new formula; the readings follow from it.
-pub trait Formula<const IN: usize>: Sync {
+pub trait Formula<const IN: usize>: Send + Sync {
     /// Its name, as in `vapour_pressure`.
     const NAME: &'static str;
 
