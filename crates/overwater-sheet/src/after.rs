@@ -102,12 +102,12 @@ fn limit(limit: &LimitAnswer) -> String {
         None => "never below it without ventilation".to_owned(),
     };
     format!(
-        "{}: {} of {} {} over {}{}; {below} ({} in {})",
+        "{}: {} of {} {} {}{}; {below} ({} in {})",
         limit.country,
         significant(limit.found, 2),
         limit.allowed,
         limit.unit,
-        limit.averaged_over,
+        over(limit),
         if limit.exceeded { ", ABOVE it" } else { "" },
         limit.name,
         limit.document
@@ -133,7 +133,7 @@ pub(crate) fn lines(burn: &AfterBurnAnswer) -> Vec<(String, String)> {
                 format!(
                     "{reaction}in {} cm3 {} of {} mmol dissolves, pH {}; universal indicator {}, litmus {}; {}",
                     significant(burn.water_cm3, 2),
-                    significant(water.dissolved_mmol, 2),
+                    share(water),
                     significant(water.amount_mmol, FIGURES),
                     ph(water),
                     water.universal_indicator,
@@ -151,6 +151,24 @@ pub(crate) fn lines(burn: &AfterBurnAnswer) -> Vec<(String, String)> {
         push_once(&mut lines, "tidy up", tidy(&answer.tidying));
     }
     lines
+}
+
+/// How much of a product dissolves.
+fn share(water: &InWaterAnswer) -> String {
+    match water.dissolved_mmol {
+        dissolved if dissolved >= water.amount_mmol => "all".to_owned(),
+        0.0 => "nothing".to_owned(),
+        dissolved => significant(dissolved, FIGURES),
+    }
+}
+
+/// What a limit is averaged over.
+fn over(limit: &LimitAnswer) -> String {
+    if limit.averaged_over == "any moment" {
+        "at any moment".to_owned()
+    } else {
+        format!("over {}", limit.averaged_over)
+    }
 }
 
 /// What two answers have in common is said once.
@@ -194,9 +212,9 @@ fn in_room(air: &RoomAirAnswer) -> String {
         let tightest = air.limits.iter().filter(|limit| limit.verified == verified).max_by(by_use);
         if let Some(limit) = tightest {
             text.push_str(&format!(
-                "; {} over {} against {} {} ({}, {}; {words})",
+                "; {} {} against {} {} ({}, {}; {words})",
                 significant(limit.found, 2),
-                limit.averaged_over,
+                over(limit),
                 limit.allowed,
                 limit.unit,
                 limit.country,
