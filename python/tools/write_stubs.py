@@ -1,6 +1,6 @@
 """Writes the stubs of the package: what a type checker knows of the functions made from the catalogue.
 
-Run it after the catalogue has changed, with the package installed: ``python python/write_stubs.py``. With ``--check``
+Run it after the catalogue has changed, with the package installed: ``python python/tools/write_stubs.py``. With ``--check``
 it only says whether they are as they should be.
 """
 
@@ -10,7 +10,7 @@ from pathlib import Path
 import overwater
 from overwater import _native
 
-PACKAGE = Path(__file__).parent / "overwater"
+PACKAGE = Path(__file__).parents[1] / "overwater"
 
 HEAD = '''\
 # Written by write_stubs.py: change that instead.
@@ -113,7 +113,7 @@ def main():
     }
     stale = [name for name, text in texts.items() if not (PACKAGE / name).is_file() or (PACKAGE / name).read_text() != text]
     if "--check" in sys.argv:
-        return f"stale: {', '.join(stale)}; run python/write_stubs.py" if stale else 0
+        return f"stale: {', '.join(stale)}; run python/tools/write_stubs.py" if stale else 0
     for name in stale:
         (PACKAGE / name).write_text(texts[name])
     return 0
