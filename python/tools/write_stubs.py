@@ -15,10 +15,11 @@ PACKAGE = Path(__file__).parents[1] / "overwater"
 HEAD = '''\
 # Written by write_stubs.py: change that instead.
 from collections.abc import Sequence
-from typing import Any, Protocol, TypeVar, overload
+from typing import Any, Protocol, TypeVar, final, overload
 
 import numpy as np
 from numpy.typing import DTypeLike, NDArray
+from typing_extensions import disjoint_base
 
 class _HasUfunc(Protocol):
     def __array_ufunc__(self, ufunc: Any, method: Any, /, *inputs: Any, **kwargs: Any) -> Any: ...
@@ -30,6 +31,8 @@ _Numbers = NDArray[Any] | Sequence[Any]
 __version__: str
 FUNCTIONS: tuple[str, ...]
 
+@final
+@disjoint_base
 class Calculation:
     @property
     def name(self) -> str: ...
@@ -104,7 +107,9 @@ def main():
     later = sorted(overwater._LATER)
     results = [name for name in later if overwater._LATER[name] == "_results"]
     texts = {
-        "_native.pyi": HEAD + "\n" + "\n".join(function(name) for name in _native.FUNCTIONS),
+        "_native.pyi": "\n".join(
+            [HEAD, f"__all__ = {list(_native.__all__)!r}\n", *(function(name) for name in _native.FUNCTIONS)]
+        ),
         "__init__.pyi": INIT.format(
             functions="\n".join(f"from ._native import {name} as {name}" for name in _native.FUNCTIONS),
             results="\n".join(f"    {name} as {name}," for name in results),
