@@ -19,7 +19,6 @@ from typing import Any, Protocol, TypeVar, final, overload
 
 import numpy as np
 from numpy.typing import DTypeLike, NDArray
-from typing_extensions import disjoint_base
 
 class _HasUfunc(Protocol):
     def __array_ufunc__(self, ufunc: Any, method: Any, /, *inputs: Any, **kwargs: Any) -> Any: ...
@@ -32,7 +31,6 @@ __version__: str
 FUNCTIONS: tuple[str, ...]
 
 @final
-@disjoint_base
 class Calculation:
     @property
     def name(self) -> str: ...
