@@ -2,6 +2,7 @@
 //! runs everywhere share them.
 #![allow(dead_code, reason = "each target goes through one door")]
 
+use overwater::Code;
 use overwater::chem::{Formula, Reaction, Weights};
 use overwater_exchange::rate::rate_table;
 use overwater_exchange::rate::request::{BootstrapRequest, RateRequest};
@@ -41,7 +42,11 @@ pub fn formula(bytes: &[u8]) {
         Ok(balanced) => {
             let printed = balanced.to_string();
             let again = Reaction::parse(&printed).and_then(|reaction| reaction.balance());
-            assert_eq!(again.map(|balanced| balanced.to_string()).as_deref(), Ok(printed.as_str()));
+            match again {
+                Ok(again) => assert_eq!(again.to_string(), printed),
+                // A balance may need greater numbers than are read.
+                Err(error) => assert_eq!(error.code, Code::TooLarge, "{printed:?}: {error}"),
+            }
         }
         Err(error) => inside(text, error.span),
     }

@@ -11,7 +11,7 @@ use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
 /// Longer than any input may take, in a build that is not optimised, on a machine with other work to do.
-const LONGEST: Duration = Duration::from_secs(10);
+const LONGEST: Duration = Duration::from_secs(20);
 
 fn seeds(folder: &str, ends: &str) -> Vec<Vec<u8>> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
@@ -77,49 +77,76 @@ fn mutated(random: &mut ChaCha8Rng, seed: &[u8], other: &[u8]) -> Vec<u8> {
     bytes
 }
 
-fn walk(door: fn(&[u8]), seeds: &[Vec<u8>], rounds: usize) {
-    let mut random = ChaCha8Rng::seed_from_u64(20_261_128);
-    let inputs = seeds.len() + rounds;
-    for round in 0..inputs {
-        let input = match seeds.get(round) {
-            Some(seed) => seed.clone(),
-            None => {
-                let [one, other] = [(); 2].map(|()| &seeds[random.random_range(0..seeds.len())]);
-                mutated(&mut random, one, other)
-            }
-        };
-        let start = Instant::now();
-        if let Err(panic) = std::panic::catch_unwind(|| door(&input)) {
-            eprintln!("round {round} of {inputs}: {:?}", String::from_utf8_lossy(&input));
-            std::panic::resume_unwind(panic);
-        }
-        let taken = start.elapsed();
-        assert!(taken < LONGEST, "{taken:?} for {:?}", String::from_utf8_lossy(&input));
+/// Seeds as they are, then `rounds` of them changed, the same ones for the same start.
+fn walk(door: fn(&[u8]), seeds: &[Vec<u8>], start: u64, rounds: impl IntoIterator) {
+    for seed in seeds {
+        go_through(door, seed);
+    }
+    let mut random = ChaCha8Rng::seed_from_u64(start);
+    for _ in rounds {
+        let [one, other] = [(); 2].map(|()| &seeds[random.random_range(0..seeds.len())]);
+        go_through(door, &mutated(&mut random, one, other));
     }
 }
 
+fn go_through(door: fn(&[u8]), input: &[u8]) {
+    let start = Instant::now();
+    if let Err(panic) = std::panic::catch_unwind(|| door(input)) {
+        eprintln!("{:?}", String::from_utf8_lossy(input));
+        std::panic::resume_unwind(panic);
+    }
+    let taken = start.elapsed();
+    assert!(taken < LONGEST, "{taken:?} for {:?}", String::from_utf8_lossy(input));
+}
+
+/// Requests that are answered quickly: what takes long is left to the fuzzer.
+fn short_requests() -> Vec<Vec<u8>> {
+    let all = seeds("vectors", ".request.json");
+    let short: Vec<Vec<u8>> = all.into_iter().filter(|seed| seed.len() < 2_000).collect();
+    assert!(short.len() > 60);
+    short
+}
+
+const START: u64 = 20_261_128;
+
 #[test]
 fn requests() {
-    // The lessons are left to the test below, and what takes long to the fuzzer.
-    let seeds = seeds("vectors", ".request.json");
-    let short: Vec<Vec<u8>> = seeds.into_iter().filter(|seed| seed.len() < 2_000).collect();
-    assert!(short.len() > 60);
-    walk(doors::exchange, &short, 1_500);
+    walk(doors::exchange, &short_requests(), START, 0..1_000);
 }
 
 #[test]
 fn formulas_and_equations() {
-    walk(doors::formula, &seeds("fuzz/seeds/formula", ""), 20_000);
+    walk(doors::formula, &seeds("fuzz/seeds/formula", ""), START, 0..20_000);
 }
 
 #[test]
 fn lessons() {
-    walk(doors::lesson, &seeds("../examples", ".toml"), 400);
+    walk(doors::lesson, &seeds("../examples", ".toml"), START, 0..250);
 }
 
 #[test]
 fn tables() {
-    walk(doors::table, &seeds("../examples", ".csv"), 300);
+    walk(doors::table, &seeds("../examples", ".csv"), START, 0..120);
+}
+
+/// The same walks for as long, and from as many starts, as is asked for; for a machine without a fuzzer.
+#[test]
+#[ignore = "as long as WALK_SECONDS says, through the door that WALK_DOOR says, from WALK_START"]
+fn at_length() {
+    let number = |name: &str| std::env::var(name).ok().and_then(|text| text.parse::<u64>().ok());
+    let end = Instant::now() + Duration::from_secs(number("WALK_SECONDS").expect("WALK_SECONDS is a number"));
+    let name = std::env::var("WALK_DOOR").expect("WALK_DOOR is exchange, formula, lesson or table");
+    let (door, seeds): (fn(&[u8]), _) = match name.as_str() {
+        "exchange" => (doors::exchange, short_requests()),
+        "formula" => (doors::formula, seeds("fuzz/seeds/formula", "")),
+        "lesson" => (doors::lesson, seeds("../examples", ".toml")),
+        "table" => (doors::table, seeds("../examples", ".csv")),
+        other => panic!("no door {other}"),
+    };
+    let mut rounds = 0_u64;
+    let in_time = std::iter::repeat_with(|| rounds += 1).take_while(|()| Instant::now() < end);
+    walk(door, &seeds, number("WALK_START").unwrap_or(START), in_time);
+    println!("{name}: {rounds} inputs");
 }
 
 /// What the fuzzer found, each with what must come of it instead.
