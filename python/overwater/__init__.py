@@ -13,8 +13,9 @@ argument:
 """
 
 from . import _native
-from ._native import *  # noqa: F403
 from ._native import FUNCTIONS, __version__
+
+globals().update({name: getattr(_native, name) for name in FUNCTIONS})
 
 # What is not needed for a number is loaded when it is first asked for: importing the package takes about a millisecond.
 _LATER = {

@@ -145,12 +145,7 @@ def checked(value: Any, argument: str, unit: str) -> Any:
             _check_unit(argument, unit, value)
         return value
     if hasattr(value, "magnitude") and hasattr(value, "to"):
-        try:
-            return checked_magnitude(value, argument, unit)
-        except (TypeError, OverwaterError):
-            raise
-        except Exception as error:
-            raise TypeError(f"{argument} cannot be converted to {unit or 'a plain number'}: {error}") from error
+        return _magnitude(value, argument, unit)
     if hasattr(value, "dtypes") and hasattr(value, "columns"):
         for dtype in value.dtypes:
             _check_dtype(argument, dtype)
@@ -171,10 +166,14 @@ def checked(value: Any, argument: str, unit: str) -> Any:
     raise _refuse(argument, f"of type {kind.__name__}")
 
 
-def checked_magnitude(value: Any, argument: str, unit: str) -> Any:
+def _magnitude(value: Any, argument: str, unit: str) -> Any:
     """The number of a quantity that knows its unit, in the unit of the argument."""
     wanted = _ASKED_FOR.get(unit) or re.sub(r"(?<=[a-zA-Z])(\d)", r"**\1", unit).replace(" ", "*")
-    magnitude = value.to(wanted).magnitude
+    try:
+        magnitude = value.to(wanted).magnitude
+    except Exception as error:
+        # Each units package has exceptions of its own.
+        raise TypeError(f"{argument} cannot be converted to {unit or 'a plain number'}: {error}") from error
     return magnitude if type(magnitude) in (int, float) else checked(magnitude, argument, unit)
 
 

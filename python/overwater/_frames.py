@@ -54,7 +54,8 @@ def rows(readings: Any) -> list[dict[str, Any]]:
         if not all(isinstance(row, Mapping) for row in readings):
             raise TypeError("readings is a list of something else than rows; give a list of dicts, one a row")
         return [_row(row) for row in readings]
-    if isinstance(readings, (str, bytes)) or not hasattr(readings, "columns") and not hasattr(readings, "__arrow_c_stream__"):
+    # Asked of the class: a lazy frame would have to be planned to tell its columns.
+    if not hasattr(type(readings), "columns") and not hasattr(type(readings), "__arrow_c_stream__"):
         raise TypeError(f"readings is of type {type(readings).__name__}, not a table; give a data frame or a list of rows")
     narwhals = _narwhals()
     frame = narwhals.from_native(readings)

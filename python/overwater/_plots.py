@@ -25,9 +25,8 @@ def _label(words: str, unit: str) -> str:
 def plan(result: Plan, ax: Any) -> Any:
     """The amount of gas in each vessel."""
     ax = _axes(ax)
-    vessels = result.gas.vessels
-    names = [f"{number}: {vessel.name}" for number, vessel in enumerate(vessels, 1)]
-    ax.barh(names, [vessel.amount_mmol for vessel in vessels])
+    names = [f"{number}: {vessel.name}" for number, vessel in enumerate(result.filling.vessels, 1)]
+    ax.barh(names, [vessel.amount_mmol for vessel in result.gas.vessels])
     ax.invert_yaxis()
     ax.set_xlabel(_label("amount of gas", "mmol"))
     return ax

@@ -16,7 +16,3 @@ def __getattr__(name: str) -> Any:
     ufunc = getattr(_native, name).__self__.ufunc
     globals()[name] = ufunc
     return ufunc
-
-
-def __dir__() -> list[str]:
-    return list(_native.FUNCTIONS)

@@ -58,8 +58,9 @@ def test_polars_series():
 @pytest.mark.parametrize("place", list(READING))
 def test_polars_nulls_have_no_result_in_any_argument(place):
     columns = {**READING, place: polars.Series(place, [READING[place], None, READING[place]])}
-    found = overwater.dry_amount(**columns)
-    values = found.to_list()
+    # What lies in memory where a null is, often 0, goes through the function too, and is thrown away by Polars.
+    with np.errstate(invalid="ignore"):
+        values = overwater.dry_amount(**columns).to_list()
     assert values[0] == values[2] == overwater.dry_amount(**READING)
     assert values[1] is None or np.isnan(values[1])
 

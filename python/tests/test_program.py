@@ -57,5 +57,5 @@ def test_the_compiled_half_is_small():
 
 
 def test_stubs_are_fresh():
-    done = subprocess.run([sys.executable, str(ROOT / "python/write_stubs.py"), "--check"], capture_output=True, text=True)
+    done = subprocess.run([sys.executable, str(ROOT / "python/tools/write_stubs.py"), "--check"], capture_output=True, text=True)
     assert done.returncode == 0, done.stderr

@@ -2,8 +2,10 @@
 
 import copy
 import csv
+import html.parser
 import json
 import pickle
+import re
 import tomllib
 from pathlib import Path
 
@@ -54,7 +56,7 @@ def budget():
 
 MAKERS = {
     "Formula": lambda: Formula("CuSO4.5H2O"),
-    "Reaction": lambda: Reaction("MnO4- + H2O2 + H+ -> Mn^2+ + O2 + H2O"[:0] + "Mg + HCl -> MgCl2 + H2"),
+    "Reaction": lambda: Reaction("Mg + HCl -> MgCl2 + H2"),
     "Plan": lambda: Plan.from_toml((EXAMPLES / "oxygen-lesson.toml").read_text()),
     "Reduction": hydrogen,
     "RateFit": rates,
@@ -115,10 +117,33 @@ def test_every_key_of_the_answer_is_an_attribute(result):
 
 def test_what_a_notebook_shows_owns_no_colour(result):
     html = result._repr_html_()
-    assert html.count("<") == html.count(">") and "color:inherit" in html or "<pre" not in html
-    for colour in ("#", "rgb(", "black", "white;", "background:w"):
-        assert colour not in html.replace("white-space", "").replace("&#x27;", "").replace("&#", ""), colour
+    Balance().feed(html)
+    styles = re.findall(r'style="(.*?)"', html)
+    for style in styles:
+        for part in filter(None, style.split(";")):
+            name, _, value = part.partition(":")
+            assert "color" not in name and "background" not in name or value in ("inherit", "transparent", "currentColor"), part
+    assert "<font" not in html and "bgcolor" not in html and "<style" not in html
     assert len(str(result)) > 5 and repr(result).startswith(("<overwater", "Formula(", "Reaction("))
+
+
+class Balance(html.parser.HTMLParser):
+    """Complains of a tag that is closed and was not opened, or the other way round."""
+
+    def __init__(self):
+        super().__init__()
+        self.open = []
+
+    def handle_starttag(self, tag, attrs):
+        if tag not in ("br", "hr", "img", "col"):
+            self.open.append(tag)
+
+    def handle_endtag(self, tag):
+        assert self.open and self.open.pop() == tag, tag
+
+    def feed(self, text):
+        super().feed(text)
+        assert not self.open, self.open
 
 
 def test_documents_of_other_tasks_are_refused(result):

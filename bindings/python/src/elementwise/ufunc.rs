@@ -64,8 +64,7 @@ unsafe extern "C" fn inner_loop(
     let Loop { formula, inputs } = unsafe { &*data.cast::<Loop>() };
     // SAFETY: NumPy gives one length, and a pointer and a step for each input and for the output, in this order.
     let (rows, column) = unsafe {
-        let column =
-            |index: usize| Column { start: (*pointers.add(index)).cast(), step: *steps.add(index) as isize };
+        let column = |index: usize| Column { start: (*pointers.add(index)).cast(), step: *steps.add(index) };
         (*lengths as usize, column)
     };
     if rows == 0 {

@@ -1,6 +1,6 @@
 """Writes the stubs of the package: what a type checker knows of the functions made from the catalogue.
 
-Run it after the catalogue has changed, with the package installed: ``python python/write_stubs.py``. With ``--check``
+Run it after the catalogue has changed, with the package installed: ``python python/tools/write_stubs.py``. With ``--check``
 it only says whether they are as they should be.
 """
 
@@ -10,12 +10,12 @@ from pathlib import Path
 import overwater
 from overwater import _native
 
-PACKAGE = Path(__file__).parent / "overwater"
+PACKAGE = Path(__file__).parents[1] / "overwater"
 
 HEAD = '''\
 # Written by write_stubs.py: change that instead.
 from collections.abc import Sequence
-from typing import Any, Protocol, TypeVar, overload
+from typing import Any, Protocol, TypeVar, final, overload
 
 import numpy as np
 from numpy.typing import DTypeLike, NDArray
@@ -30,6 +30,7 @@ _Numbers = NDArray[Any] | Sequence[Any]
 __version__: str
 FUNCTIONS: tuple[str, ...]
 
+@final
 class Calculation:
     @property
     def name(self) -> str: ...
@@ -104,7 +105,9 @@ def main():
     later = sorted(overwater._LATER)
     results = [name for name in later if overwater._LATER[name] == "_results"]
     texts = {
-        "_native.pyi": HEAD + "\n" + "\n".join(function(name) for name in _native.FUNCTIONS),
+        "_native.pyi": "\n".join(
+            [HEAD, f"__all__ = {list(_native.__all__)!r}\n", *(function(name) for name in _native.FUNCTIONS)]
+        ),
         "__init__.pyi": INIT.format(
             functions="\n".join(f"from ._native import {name} as {name}" for name in _native.FUNCTIONS),
             results="\n".join(f"    {name} as {name}," for name in results),
@@ -113,7 +116,7 @@ def main():
     }
     stale = [name for name, text in texts.items() if not (PACKAGE / name).is_file() or (PACKAGE / name).read_text() != text]
     if "--check" in sys.argv:
-        return f"stale: {', '.join(stale)}; run python/write_stubs.py" if stale else 0
+        return f"stale: {', '.join(stale)}; run python/tools/write_stubs.py" if stale else 0
     for name in stale:
         (PACKAGE / name).write_text(texts[name])
     return 0
