@@ -25,8 +25,8 @@ use pyo3::types::{PyDict, PyString};
 /// More inputs than any formula has.
 pub(crate) const MOST: usize = 8;
 
-/// What is taken where nothing is given: the levels inside and outside are alike, the water is fresh.
-const DEFAULTS: [(&str, f64); 2] = [("inside_minus_outside_mm", 0.0), ("salinity_g_per_kg", 0.0)];
+/// What is taken where nothing is given: the levels inside and outside are alike.
+const DEFAULTS: [(&str, f64); 1] = [("inside_minus_outside_mm", 0.0)];
 
 /// One input of a function.
 struct Input {
