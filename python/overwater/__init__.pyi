@@ -59,6 +59,7 @@ from ._native import concentration_from_mass as concentration_from_mass
 from ._native import mass_from_concentration as mass_from_concentration
 from ._native import oxygen_saturation as oxygen_saturation
 from ._native import pkw as pkw
+from ._native import room_concentration as room_concentration
 from ._native import second_virial_oxygen as second_virial_oxygen
 from ._native import compressibility_oxygen as compressibility_oxygen
 from ._native import real_molar_volume_oxygen as real_molar_volume_oxygen
@@ -220,11 +221,13 @@ from ._native import ostwald_coefficient_sulfur_hexafluoride as ostwald_coeffici
 from ._native import dissolved_amount_sulfur_hexafluoride as dissolved_amount_sulfur_hexafluoride
 from ._results import (
     Budget as Budget,
+    Burn as Burn,
     Formula as Formula,
     Plan as Plan,
     RateFit as RateFit,
     Reaction as Reaction,
     Reduction as Reduction,
+    Run as Run,
     Working as Working,
 )
 
@@ -232,11 +235,13 @@ __all__ = [
     "FUNCTIONS",
     "__version__",
     "Budget",
+    "Burn",
     "Formula",
     "Plan",
     "RateFit",
     "Reaction",
     "Reduction",
+    "Run",
     "Working",
     "OverwaterError",
     "UnknownNameError",
@@ -298,6 +303,7 @@ __all__ = [
     "mass_from_concentration",
     "oxygen_saturation",
     "pkw",
+    "room_concentration",
     "second_virial_oxygen",
     "compressibility_oxygen",
     "real_molar_volume_oxygen",

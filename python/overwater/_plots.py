@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from ._results import Budget, Plan, RateFit, Reduction
+    from ._results import Budget, Burn, Plan, RateFit, Reduction, Run
 
 
 def _axes(ax: Any) -> Any:
@@ -77,4 +77,58 @@ def budget(result: Budget, ax: Any) -> Any:
     ax.barh([line.name for line in lines], [abs(line.contribution) for line in lines])
     ax.invert_yaxis()
     ax.set_xlabel(_label("contribution to the uncertainty", result.unit))
+    return ax
+
+
+def run(result: Run, ax: Any, wanted: str) -> Any:
+    """One quantity against time, and the times at which vessels are full."""
+    names = [name for name in (result.curve[0] if result.curve else ()) if name != "time_s"]
+    if wanted not in names:
+        from ._errors import UnknownNameError
+
+        allowed = ", ".join(names)
+        raise UnknownNameError(f"quantity = {wanted} is not known; allowed: {allowed}", "unknown_name", "quantity", wanted, allowed)
+    ax = _axes(ax)
+    ax.plot([point.time_s for point in result.curve], [point[wanted] for point in result.curve])
+    for vessel in result.vessels:
+        if vessel.full_at_s is not None:
+            ax.axvline(vessel.full_at_s, linestyle=":")
+            ax.annotate(vessel.name, (vessel.full_at_s, 1), xycoords=("data", "axes fraction"), rotation=90, va="top", ha="right")
+    words, unit = _UNITS.get(wanted, (wanted.replace("_", " "), ""))
+    ax.set_xlabel(_label("time", "s"))
+    ax.set_ylabel(_label(words, unit))
+    return ax
+
+
+_UNITS = {
+    "temperature_c": ("temperature of the flask", "degC"),
+    "flow_cm3_per_s": ("flow", "cm3/s"),
+    "oxygen_fraction": ("fraction of oxygen in the gas", ""),
+    "collected_cm3": ("gas collected", "cm3"),
+    "in_vessel_cm3": ("gas in the vessel", "cm3"),
+    "stem_rise_cm": ("rise in the funnel stem", "cm"),
+    "back_pressure_pa": ("back pressure", "Pa"),
+    "peroxide_mmol": ("hydrogen peroxide", "mmol"),
+    "water_mmol": ("water", "mmol"),
+    "oxygen_mmol": ("oxygen in the flask", "mmol"),
+    "nitrogen_mmol": ("nitrogen in the flask", "mmol"),
+}
+
+
+def burn(result: Burn, ax: Any) -> Any:
+    """The gas of the jar before and after, as stacked bars that differ by their hatching."""
+    ax = _axes(ax)
+    bars = [("before", result.jar.oxygen_mmol, result.jar.nitrogen_mmol, 0.0)]
+    for answer in result.answers:
+        made = ", ".join(one.formula_unicode for one in answer.made)
+        bars.append((f"after, {made}", answer.after.oxygen_mmol, answer.after.nitrogen_mmol, answer.after.made_mmol))
+    names = [name for name, *_ in bars]
+    start = [0.0] * len(bars)
+    for place, (words, hatch) in enumerate((("oxygen", ""), ("nitrogen", ".."), ("gas made", "//")), 1):
+        amounts = [bar[place] for bar in bars]
+        ax.barh(names, amounts, left=start, hatch=hatch, edgecolor="black", label=words)
+        start = [left + amount for left, amount in zip(start, amounts)]
+    ax.invert_yaxis()
+    ax.legend()
+    ax.set_xlabel(_label("amount of gas", "mmol"))
     return ax

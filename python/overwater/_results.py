@@ -304,6 +304,105 @@ class Plan(Result):
         return _plots.plan(self, ax)
 
 
+class Run(Result):
+    """One preparation, simulated as it is stated: what happens when, what goes wrong, and what would help.
+
+    Parameters
+    ----------
+    **preparation
+        The keys of a run file: ``flask_cm3``, ``catalyst_g``, ``additions``, ``vessels`` and so on. What is left out is
+        listed in ``assumed``.
+
+    Raises
+    ------
+    OverwaterError
+        Where the preparation is refused, with the path of the key.
+
+    Examples
+    --------
+    >>> from overwater import Run
+    >>> run = Run(catalyst_g=1.0, additions=[{"volume_cm3": 5, "strength": "20 vol"}], vessels=[{"volume_cm3": 20}])
+    >>> [vessel.full_at_s is not None for vessel in run.vessels]
+    [True]
+    """
+
+    __slots__ = ()
+    _task = "run"
+
+    if TYPE_CHECKING:
+        assumed: tuple[Part, ...]
+        findings: tuple[Part, ...]
+        events: tuple[Part, ...]
+        vessels: tuple[Part, ...]
+        filled_at_s: float | None
+        top_temperature_c: float
+        top_flow_cm3_per_s: float
+        sensitivities: tuple[Part, ...]
+        curve: tuple[Part, ...]
+
+    def __init__(self, **preparation: Any) -> None:
+        self._ask(preparation)
+
+    def columns(self) -> dict[str, list[Any]]:
+        """The curves against time as columns."""
+        names = list(self.curve[0]) if self.curve else []
+        return {name: [point[name] for point in self.curve] for name in names}
+
+    def to_frame(self, backend: str = "pandas") -> Any:
+        """The curves against time as a data frame of the package named."""
+        return _frames.frame(self.columns(), backend)
+
+    def plot(self, ax: Any = None, *, quantity: str = "flow_cm3_per_s") -> Any:
+        """One quantity of the curves against time, with the times at which vessels are full; gives the axes."""
+        return _plots.run(self, ax, quantity)
+
+
+class Burn(Result):
+    """A sample that burns in a jar: what is made and left, how much heat, how hot, how much to take.
+
+    The cautions come first; the employer's risk assessment and local rules come before them.
+
+    Parameters
+    ----------
+    sample : str
+        A name or a formula, as ``"sulfur"`` or ``"Mg"``.
+    **rest
+        ``mass_g``, ``jar`` (``volume_cm3``, ``temperature_c`` and so on) and the other keys of a burn file.
+
+    Raises
+    ------
+    OverwaterError
+        Where the sample is not known or something is out of range, with the path of the key.
+
+    Examples
+    --------
+    >>> from overwater import Burn
+    >>> burn = Burn("sulfur", mass_g=0.1, jar={"volume_cm3": 250})
+    >>> round(burn.answers[0].most_g, 3)  # 10.15 mmol of oxygen burn as much sulfur
+    0.325
+    """
+
+    __slots__ = ()
+    _task = "burn"
+
+    if TYPE_CHECKING:
+        cautions: tuple[str, ...]
+        assumed: tuple[str, ...]
+        sample: Part
+        jar: Part
+        mass_g: float
+        advice: Part | None
+        answers: tuple[Part, ...]
+        flames: Part | None
+
+    def __init__(self, sample: str, **rest: Any) -> None:
+        self._ask({**rest, "sample": sample})
+
+    def plot(self, ax: Any = None) -> Any:
+        """The gas of the jar before the burn and after it, as stacked bars; gives the axes."""
+        return _plots.burn(self, ax)
+
+
 class Reduction(Result):
     """Rows of readings, reduced: amounts, volumes, yields, molar masses, with the size of each correction.
 
@@ -494,4 +593,4 @@ def _from_toml(text: str) -> dict[str, Any]:
     return document
 
 
-__all__ = ["Budget", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Result", "Working"]
+__all__ = ["Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Result", "Run", "Working"]

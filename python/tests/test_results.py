@@ -12,7 +12,20 @@ from pathlib import Path
 import pytest
 
 import overwater
-from overwater import Budget, Formula, OverwaterError, Plan, RateFit, Reaction, Reduction, UnknownNameError, Working, _native
+from overwater import (
+    Budget,
+    Burn,
+    Formula,
+    OverwaterError,
+    Plan,
+    RateFit,
+    Reaction,
+    Reduction,
+    Run,
+    UnknownNameError,
+    Working,
+    _native,
+)
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 
@@ -58,6 +71,8 @@ MAKERS = {
     "Formula": lambda: Formula("CuSO4.5H2O"),
     "Reaction": lambda: Reaction("Mg + HCl -> MgCl2 + H2"),
     "Plan": lambda: Plan.from_toml((EXAMPLES / "oxygen-lesson.toml").read_text()),
+    "Run": lambda: Run(**options("all-at-once.toml")),
+    "Burn": lambda: Burn(**options("sulfur-burn.toml")),
     "Reduction": hydrogen,
     "RateFit": rates,
     "Budget": budget,
@@ -189,6 +204,38 @@ def test_plan():
     assert refused.value.parameter == "stock.strength"
     with pytest.raises(OverwaterError, match="line 2"):
         Plan.from_toml("format = 1\nstok = 3\n")
+
+
+def test_run():
+    run = MAKERS["Run"]()
+    assert run.sheet() == (EXAMPLES / "all-at-once.txt").read_text()
+    assert {finding.code for finding in run.findings} and run.assumed
+    columns = run.columns()
+    assert columns["time_s"] == sorted(columns["time_s"]) and max(columns["temperature_c"]) <= run.top_temperature_c
+    with pytest.raises(OverwaterError) as refused:
+        Run(**{**options("all-at-once.toml"), "flask_cm3": 0})
+    assert refused.value.parameter == "flask_cm3"
+    pyplot = pytest.importorskip("matplotlib.pyplot")
+    axes = run.plot(pyplot.subplots()[1], quantity="temperature_c")
+    assert axes.get_ylabel() == "temperature of the flask / degC" and axes.get_xlabel() == "time / s"
+    assert list(axes.lines[0].get_ydata()) == columns["temperature_c"]
+    with pytest.raises(UnknownNameError, match="flow_cm3_per_s"):
+        run.plot(quantity="flaw")
+
+
+def test_burn():
+    burn = MAKERS["Burn"]()
+    assert burn.sheet() == (EXAMPLES / "sulfur-burn.txt").read_text()
+    # S + O2 -> SO2: 0.10 g is 3.12 mmol, and as much oxygen goes as dioxide comes.
+    (answer,) = burn.answers
+    assert answer.made[0].amount_mmol == pytest.approx(100 / 32.06, rel=1e-3)
+    assert burn.jar.oxygen_mmol - answer.after.oxygen_mmol == pytest.approx(answer.made[0].amount_mmol, rel=1e-9)
+    assert [one.made[0].formula for one in Burn("sodium", mass_g=0.05).answers] == ["Na2O2", "Na2O"]
+    with pytest.raises(OverwaterError, match="sulfur"):
+        Burn("sulfer", mass_g=0.1)
+    pyplot = pytest.importorskip("matplotlib.pyplot")
+    axes = burn.plot(pyplot.subplots()[1])
+    assert axes.get_xlabel() == "amount of gas / mmol" and len(axes.patches) == 6
 
 
 def test_reduction_of_every_kind_of_table():

@@ -2,11 +2,14 @@
 
 use std::ffi::OsString;
 
+use overwater_exchange::after::answer::{InWaterAnswer, RoomAirAnswer};
 use overwater_exchange::answer::PlanAnswer;
+use overwater_exchange::burn::answer::SampleBurnAnswer;
 use overwater_exchange::calculation::CalculationAnswer;
 use overwater_exchange::propagation::answer::PropagationAnswer;
 use overwater_exchange::rate::answer::RateAnswer;
 use overwater_exchange::reduction::answer::ReductionAnswer;
+use overwater_exchange::run::answer::{CalibrationAnswer, RunAnswer};
 use overwater_exchange::schedule::ScheduleAnswer;
 use overwater_sheet::{Figures, WorkingFormat};
 use pyo3::exceptions::PyValueError;
@@ -33,6 +36,11 @@ fn sheet(py: Python<'_>, task: &str, answer: &str, width: usize) -> PyResult<Opt
     let text = py.detach(|| {
         Ok(Some(match task {
             "plan" => overwater_sheet::terminal(&read::<PlanAnswer>(answer)?, width),
+            "run" => overwater_sheet::run(&read::<RunAnswer>(answer)?, width),
+            "calibrate" => overwater_sheet::calibration(&read::<CalibrationAnswer>(answer)?, width),
+            "burn" => overwater_sheet::burn(&read::<SampleBurnAnswer>(answer)?, width),
+            "dissolve" => overwater_sheet::in_water(&read::<InWaterAnswer>(answer)?, width),
+            "air" => overwater_sheet::room_air(&read::<RoomAirAnswer>(answer)?, width),
             "schedule" => overwater_sheet::timeline(&read::<ScheduleAnswer>(answer)?, width),
             "reduce" => {
                 overwater_sheet::results(&read::<ReductionAnswer>(answer)?, width, Figures::Number(FIGURES))

@@ -35,7 +35,7 @@ pub struct RunSensitivities {
 /// move with the inputs. What is poured moves only in its strength. A stem that overtops keeps its greatest flow.
 ///
 /// # Errors
-/// As for [`simulate`].
+/// As for [`simulate`](super::simulate).
 pub fn sensitivities(run: &Run) -> Result<RunSensitivities> {
     const NUMBERS: usize = STATES * (INPUTS + 1);
     run.check()?;

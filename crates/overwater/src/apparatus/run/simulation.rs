@@ -212,7 +212,7 @@ pub(super) fn guarded<T>(work: impl FnOnce() -> T) -> Result<T> {
 
 /// Follows a preparation in time.
 ///
-/// Everything that goes wrong in the preparation is an [`Event`], not an error; the run is bounded by
+/// Everything that goes wrong in the preparation is an [`Event`](super::Event), not an error; the run is bounded by
 /// [`Run::most_steps`] and says [`Happening::StepBound`] when that was hit.
 ///
 /// ```
