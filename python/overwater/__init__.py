@@ -20,6 +20,7 @@ globals().update({name: getattr(_native, name) for name in FUNCTIONS})
 # What is not needed for a number is loaded when it is first asked for: importing the package takes about a millisecond.
 _LATER = {
     **dict.fromkeys(("Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Run", "Working"), "_results"),
+    "check": "_check",
     "OverwaterError": "_errors",
     "UnknownNameError": "_errors",
 }

@@ -1,4 +1,5 @@
 # Written by write_stubs.py: change that instead.
+from ._check import check as check
 from ._errors import OverwaterError as OverwaterError, UnknownNameError as UnknownNameError
 from ._native import FUNCTIONS as FUNCTIONS, __version__ as __version__
 from ._native import vapour_pressure as vapour_pressure
@@ -243,6 +244,7 @@ __all__ = [
     "Reduction",
     "Run",
     "Working",
+    "check",
     "OverwaterError",
     "UnknownNameError",
     "vapour_pressure",

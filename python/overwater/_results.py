@@ -133,6 +133,14 @@ class Result:
     def _repr_html_(self) -> str:
         return f'<pre style="{_PRE}">{escape(self.sheet())}</pre>'
 
+    def _repr_mimebundle_(self, include: object = None, exclude: object = None) -> dict[str, str]:
+        """The same in every form that a notebook may choose from."""
+        bundle = {"text/plain": self.sheet(), "text/html": self._repr_html_()}
+        latex = getattr(self, "_repr_latex_", None)
+        if latex is not None:
+            bundle["text/latex"] = latex()
+        return bundle
+
 
 def _latex(unicode: str) -> str:
     """A formula with raised and lowered signs as LaTeX."""

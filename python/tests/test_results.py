@@ -161,6 +161,12 @@ class Balance(html.parser.HTMLParser):
         assert not self.open, self.open
 
 
+def test_a_notebook_may_choose(result):
+    bundle = result._repr_mimebundle_()
+    assert bundle["text/plain"] == result.sheet() and bundle["text/html"] == result._repr_html_()
+    assert ("text/latex" in bundle) == hasattr(type(result), "_repr_latex_")
+
+
 def test_documents_of_other_tasks_are_refused(result):
     with pytest.raises(ValueError, match="task"):
         type(result).from_dict({**result.to_dict(), "task": "version"})

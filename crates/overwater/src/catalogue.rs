@@ -255,6 +255,9 @@ pub fn all() -> Vec<Box<dyn AnyFormula>> {
     formulas
 }
 
+/// Examples for whoever misspells one; all of them would fill a page.
+const SOME: [&str; 3] = ["vapour_pressure", "dry_amount", "molar_volume"];
+
 /// Finds a formula by its name.
 ///
 /// ```
@@ -270,10 +273,14 @@ pub fn find(name: &str) -> Result<Box<dyn AnyFormula>> {
     all().into_iter().find(|formula| formula.name() == name).ok_or_else(|| {
         let known = all();
         let names: Vec<&str> = known.iter().map(|formula| formula.name()).collect();
-        let error = Error::new(Code::UnknownName, "formula").value(name).allowed(names.join(", "));
+        let error = Error::new(Code::UnknownName, "formula").value(name).allowed(format!(
+            "one of {} formulas, as {}",
+            names.len(),
+            SOME.join(", ")
+        ));
         match nearest(name, names) {
             Some(near) => error.advice(format!("did you mean {near}?")),
-            None => error,
+            None => error.advice("list them: `overwater calculate`, or the task formulas"),
         }
     })
 }
