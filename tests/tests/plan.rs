@@ -341,6 +341,9 @@ fn lessons() -> impl Strategy<Value = Lesson> {
 }
 
 proptest! {
+    // Each plan works out the flames and solutions of its burns, which have tests of their own.
+    #![proptest_config(ProptestConfig { cases: 64, ..ProptestConfig::default() })]
+
     #[test]
     fn oxygen_is_conserved_from_the_bottle_to_the_jars_and_what_is_lost(lesson in lessons()) {
         let plan = plan(&lesson).unwrap();
