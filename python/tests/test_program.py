@@ -52,6 +52,7 @@ def test_the_wheel_is_for_every_python_from_3_10_on():
     assert tags and all(tag.startswith("Tag: cp310-abi3-") for tag in tags)
 
 
+@pytest.mark.skipif(not _native.OPTIMISED, reason="built without optimisation, for the tests only")
 def test_the_compiled_half_is_small():
     assert Path(_native.__file__).stat().st_size < 12_000_000
 

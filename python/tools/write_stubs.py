@@ -29,6 +29,7 @@ _Numbers = NDArray[Any] | Sequence[Any]
 
 __version__: str
 FUNCTIONS: tuple[str, ...]
+OPTIMISED: bool
 
 @final
 class Calculation:

@@ -16,6 +16,7 @@ use pyo3::prelude::*;
 #[pymodule(name = "_native", gil_used = true)]
 fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
+    module.add("OPTIMISED", !cfg!(debug_assertions))?;
     elementwise::register(module)?;
     requests::register(module)
 }
