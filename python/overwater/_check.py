@@ -15,7 +15,7 @@ _ROWS = 5_000
 class Unfit(NamedTuple):
     """A row without a result, and why."""
 
-    index: int
+    row: int
     """The row, from 0."""
     code: str
     """The kind of refusal, as of an `OverwaterError`."""
@@ -48,7 +48,7 @@ def check(function: str | Callable[..., Any], **inputs: Any) -> list[Unfit]:
     Examples
     --------
     >>> from overwater import check, vapour_pressure
-    >>> [(row.index, row.code) for row in check(vapour_pressure, temperature_c=[20.0, 120.0])]
+    >>> [(unfit.row, unfit.code) for unfit in check(vapour_pressure, temperature_c=[20.0, 120.0])]
     [(1, 'out_of_range')]
     """
     name = function if isinstance(function, str) else str(getattr(function, "__name__", function))

@@ -118,16 +118,15 @@ _UNITS = {
 def burn(result: Burn, ax: Any) -> Any:
     """The gas of the jar before and after, as stacked bars that differ by their hatching."""
     ax = _axes(ax)
-    bars = [("before", result.jar.oxygen_mmol, result.jar.nitrogen_mmol, 0.0)]
+    names = ["before"]
+    amounts = [(result.jar.oxygen_mmol, result.jar.nitrogen_mmol, 0.0)]
     for answer in result.answers:
-        made = ", ".join(one.formula_unicode for one in answer.made)
-        bars.append((f"after, {made}", answer.after.oxygen_mmol, answer.after.nitrogen_mmol, answer.after.made_mmol))
-    names = [name for name, *_ in bars]
-    start = [0.0] * len(bars)
-    for place, (words, hatch) in enumerate((("oxygen", ""), ("nitrogen", ".."), ("gas made", "//")), 1):
-        amounts = [bar[place] for bar in bars]
-        ax.barh(names, amounts, left=start, hatch=hatch, edgecolor="black", label=words)
-        start = [left + amount for left, amount in zip(start, amounts)]
+        names.append("after, " + ", ".join(one.formula_unicode for one in answer.made))
+        amounts.append((answer.after.oxygen_mmol, answer.after.nitrogen_mmol, answer.after.made_mmol))
+    start = [0.0] * len(names)
+    for words, hatch, widths in zip(("oxygen", "nitrogen", "gas made"), ("", "..", "//"), zip(*amounts)):
+        ax.barh(names, widths, left=start, hatch=hatch, edgecolor="black", label=words)
+        start = [left + width for left, width in zip(start, widths)]
     ax.invert_yaxis()
     ax.legend()
     ax.set_xlabel(_label("amount of gas", "mmol"))
