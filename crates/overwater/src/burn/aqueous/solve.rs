@@ -54,11 +54,11 @@ impl Equilibrium {
     /// ```
     /// use overwater::burn::aqueous::{Acid, Activity, Constants, Equilibrium, Mixture};
     /// use overwater::units::Temperature;
-    /// // Hydrochloric acid would be 1.00; phosphoric acid of 0.1 mol/dm3 with pKa 2.148, by the quadratic formula: 1.632.
+    /// // Hydrochloric acid would be 1.00; phosphoric acid of 0.1 mol/dm3 with pKa 2.16, by the quadratic formula: 1.637.
     /// let constants = Constants::at(Temperature::new(298.15));
     /// let mixture = Mixture::water().with_acid(Acid::Phosphoric, 0.1);
     /// let solution = Equilibrium::of(&mixture, &constants, Activity::Ideal)?;
-    /// assert!((solution.ph - 1.632).abs() < 0.001);
+    /// assert!((solution.ph - 1.637).abs() < 0.001);
     /// # Ok::<(), overwater::Error>(())
     /// ```
     ///
