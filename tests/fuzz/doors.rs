@@ -3,7 +3,7 @@
 #![allow(dead_code, reason = "each target goes through one door")]
 
 use overwater::Code;
-use overwater::chem::{Formula, Reaction, Weights};
+use overwater::chem::{Formula, MAX_FORMULA_BYTES, Reaction, Weights};
 use overwater_exchange::rate::rate_table;
 use overwater_exchange::rate::request::{BootstrapRequest, RateRequest};
 use overwater_exchange::reduction::reduce_table;
@@ -12,8 +12,27 @@ use overwater_exchange::{
     FORMAT, plan_toml, propagation_from_toml, rate_from_toml, reduction_from_toml, respond_with_status,
 };
 
+/// Draws or refits that a request may ask for here. More are allowed, and take as long as their number says; what they do
+/// is no other than what few of them do.
+const MOST_DRAWS: u64 = 20_000;
+
+/// Whether a request asks for few draws, as far as can be seen.
+fn draws_little(request: &serde_json::Value) -> bool {
+    let number = |value: &serde_json::Value| value.as_f64().map_or(0, |number| number as u64);
+    let drawing = |asked: &serde_json::Value| {
+        asked["rules"] != "monte_carlo" || (1..=MOST_DRAWS).contains(&number(&asked["draws"]))
+    };
+    let asked = &request["request"];
+    let rows = asked["rows"].as_array().map_or(1, |rows| rows.len().max(1) as u64);
+    let refits = number(&asked["bootstrap"]["replicates"]);
+    drawing(asked) && drawing(&asked["uncertainty"]) && refits.saturating_mul(rows) <= MOST_DRAWS
+}
+
 /// A request in JSON: the answer is JSON too, and never a fault of the library.
 pub fn exchange(bytes: &[u8]) {
+    if serde_json::from_slice(bytes).is_ok_and(|request| !draws_little(&request)) {
+        return;
+    }
     let (text, good) = respond_with_status(bytes);
     let answer: serde_json::Value = serde_json::from_str(&text).expect("an answer is JSON");
     assert_eq!(answer["format"], FORMAT);
@@ -28,9 +47,17 @@ pub fn formula(bytes: &[u8]) {
     match Formula::parse(text) {
         Ok(formula) => {
             for printed in [formula.to_string(), formula.unicode()] {
-                let again = Formula::parse(&printed).unwrap_or_else(|error| panic!("{printed:?}: {error}"));
-                assert_eq!(again.composition(), formula.composition(), "{printed:?}");
-                assert_eq!(again.charge(), formula.charge(), "{printed:?}");
+                match Formula::parse(&printed) {
+                    Ok(again) => {
+                        assert_eq!(again.composition(), formula.composition(), "{printed:?}");
+                        assert_eq!(again.charge(), formula.charge(), "{printed:?}");
+                    }
+                    // A subscript takes three bytes where a figure takes one.
+                    Err(error) => assert!(
+                        error.code == Code::TooLarge && printed.len() > MAX_FORMULA_BYTES,
+                        "{printed:?}: {error}"
+                    ),
+                }
             }
             if let Ok(mass) = formula.molar_mass(Weights::Exact) {
                 assert!(mass.value_g_per_mol >= 0.0 && mass.value_g_per_mol.is_finite());

@@ -13,3 +13,4 @@ mod uncertainty;
 pub(crate) use prepared::collector;
 pub(crate) use run::correction_answers;
 pub use run::{KEPT_ROWS, reduce, reduce_table};
+pub(crate) use uncertainty::DRAWS;

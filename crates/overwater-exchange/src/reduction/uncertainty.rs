@@ -13,7 +13,7 @@ use crate::propagation::request::{CorrelationRequest, RuleSetRequest, UncertainR
 use crate::propagation::{Asked, carry};
 
 /// Draws for each row, where their number is left open.
-const DRAWS: usize = 100_000;
+pub(crate) const DRAWS: usize = 100_000;
 
 /// What is said of the readings of every row, in the units of the bounds table.
 #[derive(Debug, Clone)]

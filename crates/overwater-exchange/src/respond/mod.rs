@@ -16,6 +16,7 @@ mod guard;
 pub mod listing;
 mod schema;
 mod tasks;
+mod work;
 
 use overwater::{Code, Error, nearest};
 use serde::de::IgnoredAny;

@@ -7,6 +7,7 @@ use serde::de::DeserializeOwned;
 
 use super::envelope::{answered, open};
 use super::listing::{bounds, cautions, sources, species, version};
+use super::work;
 use crate::calculation::calculate;
 use crate::columns::{calculate_columns, formulas};
 use crate::propagation::propagate;
@@ -115,8 +116,8 @@ pub(super) static TASKS: &[&dyn Task] = &[
     &Door { name: "air", about: "a product of a burn in a room's air against the limits for people at work", work: crate::after::air },
     &Door { name: "species", about: "the species of the flames with their coefficients, or those that hold a text", work: species },
     &Door { name: "cautions", about: "what to be careful of in a lesson, and the facts that raise it", work: cautions },
-    &Door { name: "reduce", about: "rows of readings to amounts, volumes, yields, molar masses, with the size of each correction", work: |request| reduce(request, request.working) },
-    &Door { name: "rate", about: "readings against time to rates, half-lives, orders, activation energies", work: rate },
+    &Door { name: "reduce", about: "rows of readings to amounts, volumes, yields, molar masses, with the size of each correction", work: |request| work::of_reduction(request).and_then(|()| reduce(request, request.working)) },
+    &Door { name: "rate", about: "readings against time to rates, half-lives, orders, activation energies", work: |request| work::of_rate(request).and_then(|()| rate(request)) },
     &Door { name: "propagate", about: "how uncertain the result of a formula is, by a stated rule set", work: |request| propagate(request).map_err(|refusal| of_inputs(&request.formula, request.inputs.keys(), refusal)) },
     &Door { name: "calculate", about: "one formula: the number, its sensitivities, the worked solution", work: |request| calculate(request).map_err(|refusal| of_inputs(&request.formula, request.inputs.keys(), refusal)) },
     &Door { name: "calculate_columns", about: "one formula over columns of values; a row without a result says why", work: calculate_columns },
