@@ -39,7 +39,6 @@ pub fn saturation_temperature<S: Scalar>(pressure: Pressure<S>) -> Temperature<S
     Temperature::new(newton_step(second, wanted)).checkpoint(&symbols::TEMPERATURE)
 }
 
-/// One step towards the temperature at which ln(p/p_c) has the value `wanted`.
 /// d p/d T of the saturation line at a temperature, from the pressure there and the equation's own derivative: for
 /// scalars that already carry a derivative, where a second one is wanted.
 #[inline(always)]
@@ -49,6 +48,7 @@ pub(crate) fn saturation_slope<S: Scalar>(temperature: S, pressure: S) -> S {
     -(pressure * (reached + slope_series(tau)) / temperature)
 }
 
+/// One step towards the temperature at which ln(p/p_c) has the value `wanted`.
 #[inline(always)]
 fn newton_step<S: Scalar>(temperature: S, wanted: S) -> S {
     let tau = reduced(temperature);
