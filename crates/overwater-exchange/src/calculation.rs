@@ -91,7 +91,7 @@ pub struct StepAnswer {
     pub numbers: String,
     /// The result with its unit.
     pub result: String,
-    /// The whole step in LaTeX.
+    /// The whole step in LaTeX mathematics, an equals sign a line (`aligned` of the package `amsmath`).
     pub latex: String,
     /// Where the relation comes from.
     pub source: String,
@@ -203,7 +203,7 @@ pub(crate) fn steps(solution: &Solution) -> Vec<StepAnswer> {
             numbers: step.numbers,
             result: step.result,
             latex: format!(
-                "{} = {} = {} = {}",
+                r"\begin{{aligned}} {} &= {} \\ &= {} \\ &= {} \end{{aligned}}",
                 latex.symbol.latex, latex.relation, latex.numbers, latex.result
             ),
             source: step.symbol.source.map(|source| source.text.to_owned()).unwrap_or_default(),
@@ -255,8 +255,12 @@ mod tests {
         assert!((volume.sensitivity * volume.value / answer.result.value - 1.0).abs() < 1e-14);
         let last = answer.steps.last().unwrap();
         assert_eq!(last.relation, "p(dry) × V / (R × T)");
-        assert!(last.latex.starts_with(r"n = \frac{p_\mathrm{dry}\,V}{R\,T} = \frac{"), "{}", last.latex);
-        assert!(last.latex.ends_with(r"3.4574\,\mathrm{mmol}"), "{}", last.latex);
+        assert!(
+            last.latex.starts_with(r"\begin{aligned} n &= \frac{p_\mathrm{dry}\,V}{R\,T} \\ &= \frac{"),
+            "{}",
+            last.latex
+        );
+        assert!(last.latex.ends_with(r" \\ &= 3.4574\,\mathrm{mmol} \end{aligned}"), "{}", last.latex);
         let text = serde_json::to_string(&answer).unwrap();
         assert_eq!(serde_json::from_str::<CalculationAnswer>(&text).unwrap(), answer);
     }

@@ -1,9 +1,11 @@
 //! A worked solution as text, Markdown, LaTeX or HTML.
 //!
-//! The HTML holds each step as text, for every reader, and its LaTeX source in a `code` element, for whoever sets it.
+//! The HTML holds each step as MathML, which browsers show without anything loaded, with its LaTeX source as annotation.
 
 use overwater_exchange::calculation::StepAnswer;
 use overwater_exchange::reduction::answer::ConstantAnswer;
+use pulldown_latex::config::{DisplayMode, RenderConfig};
+use pulldown_latex::{Parser, Storage, push_mathml};
 
 /// How a worked solution is written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -18,11 +20,20 @@ pub enum WorkingFormat {
     Html,
 }
 
+/// Equals signs below each other, fractions at full height, and a bar to scroll by under what is wider than the page.
+const STYLE: &str = "<style>\n\
+    .step { overflow: auto hidden; padding: 0.2em 0 }\n\
+    .step math { display: inline math; font-family: \"STIX Two Math\", \"Latin Modern Math\", \"Cambria Math\", math }\n\
+    .step mtable { math-style: normal }\n\
+    .step mtd { text-align: left; padding: 0.25em 0.1em }\n\
+    .step mtd:first-child { text-align: right }\n\
+    </style>\n";
+
 /// Writes a worked solution: for each step what it is, the relation, the numbers put in, the value and the relation's
 /// source; then the constants with theirs.
 #[must_use]
 pub fn working(steps: &[StepAnswer], constants: &[ConstantAnswer], format: WorkingFormat) -> String {
-    let mut text = String::new();
+    let mut text = if format == WorkingFormat::Html { STYLE.to_owned() } else { String::new() };
     for step in steps {
         text.push_str(&match format {
             WorkingFormat::Text => as_text(step),
@@ -85,15 +96,36 @@ fn as_text(step: &StepAnswer) -> String {
 
 fn as_html(step: &StepAnswer) -> String {
     format!(
-        "<section>\n<h3>{}</h3>\n<p>{} = {}<br>= {}<br>= <strong>{}</strong></p>\n<code>{}</code>\n{}</section>\n",
+        "<section>\n<h3>{}</h3>\n{}\n{}</section>\n",
         html(&step.words),
-        html(&step.symbol),
-        html(&step.relation),
-        html(&step.numbers),
-        html(&step.result),
-        html(&step.latex),
+        mathml(step),
         source(&html(&step.source), "<p><small>", "</small></p>\n")
     )
+}
+
+/// The step as MathML; as text where the converter does not know a command of its LaTeX.
+fn mathml(step: &StepAnswer) -> String {
+    let storage = Storage::new();
+    // The annotation is written as it is.
+    let annotation = html(&step.latex);
+    let config =
+        RenderConfig { display_mode: DisplayMode::Block, ..RenderConfig::with_annotation(&annotation) };
+    let mut written = String::new();
+    let events: Result<Vec<_>, _> = Parser::new(&step.latex, &storage).collect();
+    let done = events.map(|events| {
+        let events = events.into_iter().map(Ok::<_, std::convert::Infallible>);
+        push_mathml(&mut written, events, config)
+    });
+    match done {
+        Ok(Ok(())) => format!("<div class=\"step\">{written}</div>"),
+        _ => format!(
+            "<p>{} = {}<br>= {}<br>= <strong>{}</strong></p>",
+            html(&step.symbol),
+            html(&step.relation),
+            html(&step.numbers),
+            html(&step.result)
+        ),
+    }
 }
 
 fn source(text: &str, before: &str, after: &str) -> String {
@@ -125,6 +157,8 @@ fn latex(text: &str) -> String {
 
 #[cfg(test)]
 mod tests {
+    use overwater_exchange::calculation::{CalculationRequest, calculate};
+
     use super::*;
 
     fn step() -> StepAnswer {
@@ -134,7 +168,7 @@ mod tests {
             relation: "p - p(H₂O)".to_owned(),
             numbers: "100 kPa - 2 kPa".to_owned(),
             result: "98 kPa".to_owned(),
-            latex: r"p_\mathrm{dry} = p".to_owned(),
+            latex: r"\begin{aligned} p_\mathrm{dry} &= p \end{aligned}".to_owned(),
             source: "Dalton & others".to_owned(),
         }
     }
@@ -155,12 +189,63 @@ mod tests {
             "p(dry) (pressure of the dry gas)\n  = p - p(H₂O)\n  = 100 kPa - 2 kPa\n  = 98 kPa\n    [Dalton & others]\n\
              constants\n  M(H₂O) = 18.015 g/mol, molar mass of water\n    [IUPAC 50 %]\n"
         );
-        assert!(write(WorkingFormat::Markdown).contains("$$ p_\\mathrm{dry} = p $$\n"));
+        let set = r"\begin{aligned} p_\mathrm{dry} &= p \end{aligned}";
+        assert!(write(WorkingFormat::Markdown).contains(&format!("$$ {set} $$\n")));
         let latex = write(WorkingFormat::Latex);
-        assert!(latex.contains("\\begin{equation*}\np_\\mathrm{dry} = p\n\\end{equation*}"), "{latex}");
+        assert!(latex.contains(&format!("\\begin{{equation*}}\n{set}\n\\end{{equation*}}")), "{latex}");
         assert!(latex.contains("Dalton \\& others") && latex.contains("M(H$_2$O) = 18.015"), "{latex}");
         let html = write(WorkingFormat::Html);
         assert!(html.contains("<small>Dalton &amp; others</small>"), "{html}");
-        assert!(html.contains("= <strong>98 kPa</strong>"), "{html}");
+        assert!(html.starts_with("<style>\n.step {") && html.contains("<div class=\"step\"><math"), "{html}");
+    }
+
+    /// Every formula that has a result where all of its inputs stand at the same share of their ranges.
+    fn every_step() -> Vec<StepAnswer> {
+        let mut steps = Vec::new();
+        let mut without = Vec::new();
+        for formula in overwater::catalogue::all() {
+            let found = [0.5, 0.1, 0.9, 0.01, 0.99].into_iter().find_map(|share| {
+                let inputs = formula.inputs().into_iter().map(|bound| {
+                    (bound.name.to_owned(), bound.least + share * (bound.greatest - bound.least))
+                });
+                let request = CalculationRequest {
+                    format: 1,
+                    formula: formula.name().to_owned(),
+                    inputs: inputs.collect(),
+                };
+                calculate(&request).ok()
+            });
+            match found {
+                Some(answer) => steps.extend(answer.steps),
+                None => without.push(formula.name().to_owned()),
+            }
+        }
+        assert!(without.len() < 10, "{without:?}");
+        steps
+    }
+
+    #[test]
+    fn every_step_of_every_formula_is_set_as_mathematics() {
+        let steps = every_step();
+        assert!(steps.len() > 300, "{}", steps.len());
+        for step in steps {
+            let written = mathml(&step);
+            let page =
+                roxmltree::Document::parse(&written).unwrap_or_else(|error| panic!("{error}: {written}"));
+            let elements = |name| page.descendants().filter(move |element| element.has_tag_name(name));
+            assert_eq!(elements("math").count(), 1, "{}", step.latex);
+            // A line for the relation, one for its numbers and one for the result.
+            assert_eq!(elements("mtr").count(), 3, "{}", step.latex);
+            assert_eq!(elements("annotation").next().and_then(|source| source.text()), Some(&*step.latex));
+        }
+    }
+
+    #[test]
+    fn a_step_that_cannot_be_set_is_shown_as_text() {
+        let unknown = StepAnswer { latex: r"\nosuchcommand".to_owned(), ..step() };
+        assert_eq!(
+            mathml(&unknown),
+            "<p>p(dry) = p - p(H₂O)<br>= 100 kPa - 2 kPa<br>= <strong>98 kPa</strong></p>"
+        );
     }
 }

@@ -322,6 +322,11 @@ impl Solution {
             let (text, binding) = self.write(index, notation, numbers);
             if binding < least { bracket(&text, notation) } else { text }
         };
+        // What begins with a sign and follows another operation would be read as a difference.
+        let after = |index: usize, least: u8| {
+            let text = sub(index, least);
+            if text.starts_with('-') { bracket(&text, notation) } else { text }
+        };
         match *node {
             Node::Number(value) => (plain(value, notation), if value < 0.0 { 3 } else { 5 }),
             Node::Constant(constant) if numbers => given(constant.value, &constant.symbol),
@@ -330,24 +335,28 @@ impl Solution {
             Node::Constant(Constant { symbol, .. }) | Node::Input(symbol, _) | Node::Step(symbol, _) => {
                 (name(symbol, notation), 5)
             }
-            Node::Negative(x) => (format!("-{}", sub(x, 3)), 3),
+            Node::Negative(x) => (format!("-{}", after(x, 3)), 3),
             Node::Power(x, exponent) => match notation {
                 Notation::Text => (format!("{}^{exponent}", sub(x, 5)), 4),
                 Notation::Latex => (format!("{}^{{{exponent}}}", sub(x, 5)), 4),
             },
             Node::Function(function, x) => (self.function(function, x, notation, numbers), 5),
-            Node::Pair(Operation::Plus, a, b) => (format!("{} + {}", sub(a, 1), sub(b, 2)), 1),
-            Node::Pair(Operation::Minus, a, b) => (format!("{} - {}", sub(a, 1), sub(b, 2)), 1),
+            Node::Pair(Operation::Plus, a, b) => (format!("{} + {}", sub(a, 1), after(b, 2)), 1),
+            Node::Pair(Operation::Minus, a, b) => (format!("{} - {}", sub(a, 1), after(b, 2)), 1),
             Node::Pair(Operation::Times, a, b) => {
-                let sign = match (notation, numbers) {
-                    (Notation::Text, _) => " × ",
-                    (Notation::Latex, false) => r"\,",
-                    (Notation::Latex, true) => r" \times ",
+                let factor = after(b, 3);
+                let sign = match notation {
+                    Notation::Text => " × ",
+                    // A symbol may stand beside another, a number may not.
+                    Notation::Latex if numbers || factor.starts_with(|sign: char| sign.is_ascii_digit()) => {
+                        r" \times "
+                    }
+                    Notation::Latex => r"\,",
                 };
-                (format!("{}{sign}{}", sub(a, 2), sub(b, 3)), 2)
+                (format!("{}{sign}{factor}", sub(a, 2)), 2)
             }
             Node::Pair(Operation::Over, a, b) => match notation {
-                Notation::Text => (format!("{} / {}", sub(a, 2), sub(b, 3)), 2),
+                Notation::Text => (format!("{} / {}", sub(a, 2), after(b, 3)), 2),
                 Notation::Latex => (format!(r"\frac{{{}}}{{{}}}", sub(a, 0), sub(b, 0)), 2),
             },
         }
@@ -481,10 +490,10 @@ mod tests {
         assert_eq!(steps[0].relation, "t + 273.15");
         assert_eq!(steps[0].numbers, "21 degC + 273.15");
         assert_eq!(steps[0].result, "294.15 K");
-        assert_eq!(steps[1].relation, "(a₁ × l^2 - √(T / (T + 1))) / -exp(l - (a₁ - l))");
+        assert_eq!(steps[1].relation, "(a₁ × l^2 - √(T / (T + 1))) / (-exp(l - (a₁ - l)))");
         assert_eq!(
             steps[1].numbers,
-            "(-2.5 × (50 cm)^2 - √(294.15 K / (294.15 K + 1))) / -exp(50 cm - (-2.5 - 50 cm))"
+            "(-2.5 × (50 cm)^2 - √(294.15 K / (294.15 K + 1))) / (-exp(50 cm - (-2.5 - 50 cm)))"
         );
         assert_eq!(steps[1].value.to_bits(), x.value().to_bits());
     }
@@ -499,6 +508,25 @@ mod tests {
             r"\frac{a_1\,l^{2} - \sqrt{\frac{T}{T + 1}}}{-\exp\left(l - \left(a_1 - l\right)\right)}"
         );
         assert_eq!(steps[0].numbers, r"21\,{}^\circ\mathrm{C} + 273.15");
+    }
+
+    #[test]
+    fn what_has_a_sign_stands_in_brackets_after_an_operation() {
+        let tape = Tape::new();
+        let l = Working::input(&tape, -3.0).enter(&LENGTH);
+        let a = Working::constant(&FACTOR);
+        let x = (l * -2.0 + Working::number(-5.0) * l) - a * (l * 4.0) - -(a * l) + 2.0;
+        x.checkpoint(&RESULT);
+        let step = |notation| tape.solution().steps(notation).pop().unwrap();
+        assert_eq!(step(Notation::Text).relation, "l × (-2) + (-5 × l) - a₁ × (l × 4) - (-(a₁ × l)) + 2");
+        assert_eq!(
+            step(Notation::Text).numbers,
+            "-3 cm × (-2) + (-5 × (-3 cm)) - (-2.5 × (-3 cm × 4)) - (-(-2.5 × (-3 cm))) + 2"
+        );
+        assert_eq!(
+            step(Notation::Latex).relation,
+            r"l\,\left(-2\right) + \left(-5\,l\right) - a_1\,\left(l \times 4\right) - \left(-\left(a_1\,l\right)\right) + 2"
+        );
     }
 
     #[test]
