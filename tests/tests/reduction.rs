@@ -469,6 +469,54 @@ fn json_and_toml_rows_are_those_of_a_table() {
     assert_eq!(from_toml.rows[0].label.as_deref(), Some("A"));
 }
 
+fn reduced(rows: &[String]) -> Result<ReductionAnswer, Box<overwater_exchange::Refusal>> {
+    reduce(&reduction_from_json(&format!(r#"{{"format": 1, "rows": [{}]}}"#, rows.join(",")))?, None)
+}
+
+/// A row of the reduction's own kind, with more cells.
+fn cells(more: &str) -> String {
+    format!(r#"{{"volume_cm3": 45, "temperature_c": 20, "pressure_kpa": 100.9{more}}}"#)
+}
+
+#[test]
+fn of_rows_that_are_at_hand_every_one_is_told_of() {
+    let mut rows = vec![cells(""); 450];
+    rows.extend(vec![cells("").replace("45", "-1"); 450]);
+    let answer = reduced(&rows).unwrap();
+    assert_eq!((answer.rows.len(), answer.bad_rows.len()), (450, 450));
+    assert_eq!((answer.rows_read, answer.rows_good), (900, 450));
+    assert_eq!(answer.rows[449].results, answer.rows[0].results);
+    assert_eq!(answer.bad_rows[449].row, 900);
+}
+
+#[test]
+fn a_name_that_nearly_stands_for_a_reading_is_refused_and_one_that_stands_for_nothing_is_noted() {
+    let misspelt = cells("").replace("volume_cm3", "volum_cm3");
+    let refusal = reduced(&[cells(""), misspelt]).unwrap_err();
+    assert_eq!(
+        (refusal.path.as_str(), refusal.advice.as_str()),
+        ("rows[1].volum_cm3", "did you mean volume_cm3?")
+    );
+    let no_unit = cells("").replace("volume_cm3", "volume");
+    assert_eq!(reduced(&[no_unit]).unwrap_err().code, "ambiguous");
+
+    let labelled = cells(r#", "run": 7, "label": "A", "weather": "rain", "students": 2"#);
+    let answer = reduced(&[labelled, cells(r#", "label": 3"#), cells("")]).unwrap();
+    assert_eq!(answer.notes, ["columns not used: run, students, weather"]);
+    let labels: Vec<Option<&str>> = answer.rows.iter().map(|row| row.label.as_deref()).collect();
+    assert_eq!(labels, [Some("A"), Some("3"), None]);
+    let wrong = reduced(&[cells("").replace("45", "\"45\"")]).unwrap();
+    assert_eq!(
+        (wrong.bad_rows[0].column.as_str(), wrong.bad_rows[0].code.as_str()),
+        ("volume_cm3", "syntax")
+    );
+    let twice = reduced(&[cells(r#", "volume_ml": 45"#)]).unwrap();
+    assert_eq!(
+        (twice.bad_rows[0].column.as_str(), twice.bad_rows[0].code.as_str()),
+        ("volume_ml", "given_twice")
+    );
+}
+
 /// Past the rows that are kept, a whole batch goes through the columns' door: the same numbers.
 #[test]
 fn a_long_table_is_summed_as_a_short_one() {

@@ -33,8 +33,8 @@ pub(crate) fn read(path: &Path) -> Result<String, Message> {
     let bytes = bytes(path)?;
     if bytes.len() > GREATEST_BYTES {
         return Err(format!(
-            "error: {shown}: is longer than {GREATEST_BYTES} bytes; a lesson is a page of text: is this the right \
-             file? [too_large]"
+            "error: {shown}: is longer than {GREATEST_BYTES} bytes; is this the right file? long readings are \
+             read as a table (CSV) [too_large]"
         ));
     }
     String::from_utf8(bytes).map_err(|error| {

@@ -213,7 +213,7 @@ fn texts_that_are_no_lesson_are_refused() {
     assert_refused("empty", b"", &["format is missing"]);
     assert_refused("toml", b"format = 1\n[stock\n", &["lesson.toml:2", "[syntax]"]);
     assert_refused("utf8", b"format = 1\ntitle = \"\xff\xfe\"\n", &["not UTF-8", "byte 20"]);
-    assert_refused("long", &vec![b'#'; 10_000_000], &["longer than 1048576 bytes", "[too_large]"]);
+    assert_refused("long", &vec![b'#'; 10_000_000], &["longer than 8388608 bytes", "[too_large]"]);
     assert_refused(
         "vessels",
         b"format = 1\nstock.strength = \"20 vol\"\nvessels = []\n",

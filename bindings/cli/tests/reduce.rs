@@ -56,7 +56,10 @@ fn the_working_is_written_in_every_format() {
     for (format, words) in [
         ("text", "n (amount)\n  = p(dry) × V / (R × T)\n"),
         ("markdown", "**amount** (ideal gas equation)\n\n$$ \\begin{aligned} n &= \\frac{"),
-        ("latex", "\\paragraph{amount} ideal gas equation\n\\begin{equation*}\n\\begin{aligned} n &= \\frac{"),
+        (
+            "latex",
+            "\\paragraph{amount} ideal gas equation\n\\begin{equation*}\n\\begin{aligned} n &= \\frac{",
+        ),
         ("html", "<mtd><mi>n</mi></mtd><mtd><mo>=</mo><mfrac>"),
     ] {
         let printed = text(&reduce(&["--working", "--format", format], GOOD.as_bytes()).stdout);

@@ -19,8 +19,9 @@ use crate::run::request::{CalibrationRequest, RunRequest};
 use crate::strict::{InOrder, ZERO_CHARACTER};
 use crate::{FORMAT, locate};
 
-/// The longest request that is read, in bytes: a lesson is a page, and a longer text is some other file.
-pub const GREATEST_BYTES: usize = 1 << 20;
+/// The longest request that is read, in bytes: room for a hundred thousand rows of readings, and for nothing that would fill
+/// the memory.
+pub const GREATEST_BYTES: usize = 1 << 23;
 
 /// Reads a lesson written in TOML.
 ///
@@ -236,7 +237,7 @@ fn refuse_long(text: &str) -> Result<(), Box<Refusal>> {
     let error = Error::new(Code::TooLarge, "")
         .value(format!("{} bytes", text.len()))
         .allowed(format!("at most {GREATEST_BYTES} bytes"))
-        .advice("a lesson is a page of text: is this the right file?");
+        .advice("is this the right file? long readings are read as a table (CSV)");
     Err(error.into())
 }
 

@@ -85,7 +85,8 @@ impl Rows {
     /// Puts down a row that is not used.
     pub(crate) fn refuse(&mut self, row: u64, line: Option<u64>, bad: BadCell) {
         self.bad_count += 1;
-        if self.bad.len() < KEPT_ROWS {
+        // Rows that are at hand have no line, and are few enough to be told of one by one.
+        if line.is_none() || self.bad.len() < KEPT_ROWS {
             let (column, code) = (bad.column.clone(), bad.error.code.name().to_owned());
             let message = bad.error_at(row, line).to_string();
             self.bad.push(BadRowAnswer { row, line, column, code, message });
@@ -206,6 +207,7 @@ pub(crate) fn of_request(request: &RateRequest) -> Result<Rows, Box<Refusal>> {
     rows.given(request)?;
     // Columns are named alike in every row, so that all values of a kind have one unit.
     let mut names: BTreeMap<&str, Column> = BTreeMap::new();
+    let mut unused = Vec::new();
     for (index, cells) in request.rows.iter().enumerate() {
         for name in cells.keys().filter(|name| !names.contains_key(name.as_str())).collect::<Vec<_>>() {
             let path = format!("rows[{index}].{name}");
@@ -213,14 +215,13 @@ pub(crate) fn of_request(request: &RateRequest) -> Result<Rows, Box<Refusal>> {
             match found {
                 Column::Number(entry) => rows.take(entry, &path)?,
                 Column::Run => {}
-                Column::Note => {
-                    return Err(Error::new(Code::UnknownName, path)
-                        .advice("no reading has this name")
-                        .into());
-                }
+                Column::Note => unused.push(name.as_str()),
             }
             names.insert(name, found);
         }
+    }
+    if !unused.is_empty() {
+        rows.notes.push(format!("columns not used: {}", unused.join(", ")));
     }
     for (index, cells) in request.rows.iter().enumerate() {
         rows.read += 1;

@@ -27,13 +27,13 @@ pub struct ReductionAnswer {
     pub rows_read: u64,
     /// How many of them have a result.
     pub rows_good: u64,
-    /// The first rows, at most [`KEPT_ROWS`](crate::reduction::KEPT_ROWS).
+    /// The rows one by one; of a table that is read from a file the first 200.
     pub rows: Vec<RowAnswer>,
     /// Each result over all good rows.
     pub summary: Vec<SummaryAnswer>,
     /// The slope over all rows, where the practical goes by it.
     pub slope: Option<SlopeAnswer>,
-    /// The first rows that have no result, as many as are kept of the good ones.
+    /// The rows that have no result; of a table that is read from a file the first 200.
     pub bad_rows: Vec<BadRowAnswer>,
     /// The worked solution of the row that was asked for.
     pub working: Vec<StepAnswer>,

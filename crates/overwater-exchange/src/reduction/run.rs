@@ -1,5 +1,7 @@
 //! Row after row through the chain.
 
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 use std::io::Read;
 
 use overwater::gas::collected::DryAmount;
@@ -12,7 +14,7 @@ use overwater::{Code, Error};
 use super::answer::{
     BadRowAnswer, ConstantAnswer, CorrectionAnswer, ReductionAnswer, RowAnswer, SummaryAnswer, ValueAnswer,
 };
-use super::columns::{Column, column, school};
+use super::columns::{Column, LABELS, column, school};
 use super::prepared::{Prepared, collector_name, prepare};
 use super::request::{CellRequest, ReductionRequest};
 use super::slope::{SLOPE, Slope};
@@ -23,7 +25,7 @@ use crate::lines::finite;
 use crate::table::BadCell;
 use crate::{FORMAT, Refusal};
 
-/// Rows of an answer that are kept one by one; the summary is over all.
+/// Rows of a table that an answer keeps one by one; the summary is over all. Of rows that are at hand it keeps every one.
 pub const KEPT_ROWS: usize = 200;
 
 /// The molar volume that is often used for any gas in a room (dm3/mol).
@@ -35,39 +37,37 @@ const ROOM_MOLAR_VOLUME: f64 = 24.0;
 /// # Errors
 /// Everything in the request beside the rows that is refused, and `missing` where there is no row.
 pub fn reduce(request: &ReductionRequest, working: Option<u64>) -> Result<ReductionAnswer, Box<Refusal>> {
-    let mut run = Run::new(request, working)?;
+    let mut run = Run::new(request, working, usize::MAX)?;
+    let columns = columns(request, &mut run.prepared)?;
+    let label_name = LABELS.into_iter().find(|name| columns.contains_key(name));
     for (index, cells) in request.rows.iter().enumerate() {
         let mut row = run.prepared.shared;
         let mut label = None;
         let mut wrong = None;
         for (name, cell) in cells {
             let result =
-                match (column(name), cell) {
-                    (Ok(Column::Label), CellRequest::Text(text)) => {
-                        label = Some(text.clone());
-                        Ok(())
-                    }
-                    (Ok(Column::Label), CellRequest::Number(number)) => {
-                        label = Some(number.to_string());
-                        Ok(())
-                    }
-                    (Ok(Column::Reading(quantity, unit)), CellRequest::Number(number)) => {
-                        run.prepared.kelvin(&unit, "").and_then(|()| match row.get(quantity) {
+                match (columns.get(name.as_str()), cell) {
+                    (Some(Column::Reading(quantity, unit)), CellRequest::Number(number)) => {
+                        match row.get(*quantity) {
                             Some(_) => Err(Error::new(Code::GivenTwice, "")
                                 .advice("give each quantity once, in one unit")),
                             None => {
-                                row.set(quantity, Some(school(quantity, &unit, *number)));
+                                row.set(*quantity, Some(school(*quantity, unit, *number)));
                                 Ok(())
                             }
-                        })
+                        }
                     }
-                    (Ok(Column::Reading(..)), CellRequest::Text(text)) => {
+                    (Some(Column::Reading(..)), CellRequest::Text(text)) => {
                         Err(Error::new(Code::Syntax, "").value(format!("{text:?}")).advice("write a number"))
                     }
-                    (Ok(Column::Note), _) => {
-                        Err(Error::new(Code::UnknownName, "").advice("no reading has this name"))
+                    (Some(Column::Label), cell) if label_name == Some(name.as_str()) => {
+                        label = Some(match cell {
+                            CellRequest::Text(text) => text.clone(),
+                            CellRequest::Number(number) => number.to_string(),
+                        });
+                        Ok(())
                     }
-                    (Err(error), _) => Err(error),
+                    (Some(Column::Label | Column::Note) | None, _) => Ok(()),
                 };
             if let Err(error) = result {
                 wrong.get_or_insert((name.clone(), error));
@@ -82,6 +82,41 @@ pub fn reduce(request: &ReductionRequest, working: Option<u64>) -> Result<Reduct
     run.finish()
 }
 
+/// What the names in the rows stand for. A name that nearly stands for a reading is refused; those that stand for nothing
+/// are noted, as in a table.
+fn columns<'r>(
+    request: &'r ReductionRequest,
+    prepared: &mut Prepared,
+) -> Result<BTreeMap<&'r str, Column>, Error> {
+    let mut known = BTreeMap::new();
+    for (index, cells) in request.rows.iter().enumerate() {
+        for name in cells.keys().map(String::as_str) {
+            if let Entry::Vacant(entry) = known.entry(name) {
+                let within = format!("rows[{index}]");
+                let column = column(name).map_err(|error| error.within(&within))?;
+                if let Column::Reading(_, unit) = &column {
+                    prepared.kelvin(unit, &format!("{within}.{name}"))?;
+                }
+                entry.insert(column);
+            }
+        }
+    }
+    let label = LABELS.into_iter().find(|name| known.contains_key(name));
+    let unused: Vec<&str> = known
+        .iter()
+        .filter(|(name, column)| match column {
+            Column::Reading(..) => false,
+            Column::Label => Some(**name) != label,
+            Column::Note => true,
+        })
+        .map(|(name, _)| *name)
+        .collect();
+    if !unused.is_empty() {
+        prepared.notes.push(format!("columns not used: {}", unused.join(", ")));
+    }
+    Ok(known)
+}
+
 /// Works out a table as it is read; only a batch of rows is held. Everything else as for [`reduce`].
 ///
 /// # Errors
@@ -94,7 +129,7 @@ pub fn reduce_table(
     if !request.rows.is_empty() {
         return Err(Error::new(Code::GivenTwice, "rows").advice("the rows are those of the table").into());
     }
-    let mut run = Run::new(request, working)?;
+    let mut run = Run::new(request, working, KEPT_ROWS)?;
     let mut table = Table::open(source, &run.prepared, request.decimal)?;
     let quantities = table.quantities();
     let mut batch = Batch::default();
@@ -136,6 +171,8 @@ pub fn reduce_table(
 /// What is gathered while the rows go by.
 struct Run {
     prepared: Prepared,
+    /// How many rows the answer keeps.
+    kept: usize,
     title: Option<String>,
     answer_rows: Vec<RowAnswer>,
     bad: Vec<BadRowAnswer>,
@@ -178,7 +215,7 @@ impl Sum {
 }
 
 impl Run {
-    fn new(request: &ReductionRequest, wanted: Option<u64>) -> Result<Self, Box<Refusal>> {
+    fn new(request: &ReductionRequest, wanted: Option<u64>, kept: usize) -> Result<Self, Box<Refusal>> {
         let prepared = prepare(request)?;
         let accepted =
             prepared.accepted.as_ref().map(|(name, _)| name.as_str()).filter(|name| *name != SLOPE);
@@ -191,6 +228,7 @@ impl Run {
             slope: by_slope.then(Slope::default),
             uncertainties,
             prepared,
+            kept,
             title: request.title.clone(),
             answer_rows: Vec::new(),
             bad: Vec::new(),
@@ -273,13 +311,13 @@ impl Run {
         match worked {
             Ok(Some(answer)) => {
                 self.good += 1;
-                if self.answer_rows.len() < KEPT_ROWS {
+                if self.answer_rows.len() < self.kept {
                     self.answer_rows.push(answer);
                 }
             }
             Ok(None) => {}
             Err(bad) => {
-                if self.bad.len() < KEPT_ROWS {
+                if self.bad.len() < self.kept {
                     let (column, code) = (bad.column.clone(), bad.error.code.name().to_owned());
                     let message = bad.error_at(number, line).to_string();
                     self.bad.push(BadRowAnswer { row: number, line, column, code, message });
@@ -331,7 +369,7 @@ impl Run {
         row: &Row<f64>,
         outcome: &[(&'static Symbol, f64)],
     ) -> Result<RowAnswer, Error> {
-        if self.answer_rows.len() >= KEPT_ROWS {
+        if self.answer_rows.len() >= self.kept {
             return Ok(RowAnswer {
                 row: number,
                 label: None,
