@@ -21,7 +21,9 @@ pub(crate) fn list() -> String {
     for formula in catalogue::all() {
         text.push_str(&format!("{} -> {}\n", formula.name(), result_name(formula.output())));
         for bound in formula.inputs() {
-            text.push_str(&format!("    {}: {}, {}\n", bound.name, bound.symbol.name, bound.range()));
+            let unsaid = bound.where_unsaid().map(|value| format!("; {value} where it is left out"));
+            let unsaid = unsaid.unwrap_or_default();
+            text.push_str(&format!("    {}: {}, {}{unsaid}\n", bound.name, bound.symbol.name, bound.range()));
         }
     }
     text
@@ -29,7 +31,7 @@ pub(crate) fn list() -> String {
 
 /// One set of values.
 pub(crate) fn one(formula: &str, inputs: &[String], working: bool, json: bool) -> Result<(), Message> {
-    let mut values = BTreeMap::new();
+    let mut values = BTreeMap::<String, f64>::new();
     for input in inputs {
         let (name, value) = pair(input)?;
         if values.insert(name.to_owned(), value).is_some() {
@@ -41,7 +43,15 @@ pub(crate) fn one(formula: &str, inputs: &[String], working: bool, json: bool) -
     if json {
         return files::print_json(&answer);
     }
+    for input in answer.inputs.iter().filter(|input| !request.inputs.contains_key(&input.name)) {
+        tell_unsaid(&input.name, input.value, &input.unit);
+    }
     files::print(&if working { solution(&answer) } else { number(&answer) })
+}
+
+/// Says what was taken for an input that was left out.
+fn tell_unsaid(name: &str, value: f64, unit: &str) {
+    let _ = writeln!(io::stderr(), "{name} is left out: taken as {value} {unit}");
 }
 
 fn pair(input: &str) -> Result<(&str, f64), Message> {
@@ -89,6 +99,12 @@ pub(crate) fn table(formula: &str, path: &Path) -> Result<(), Message> {
     let header = reader.headers().map_err(|error| format!("error: {shown}: {error}"))?.clone();
     let places = places(&*formula, &header).map_err(|error| format!("error: {shown}: {error}"))?;
 
+    for (bound, place) in formula.inputs().into_iter().zip(&places) {
+        if let Place::Unsaid(value) = place {
+            tell_unsaid(bound.name, *value, bound.symbol.unit.text);
+        }
+    }
+
     let mut writer = csv::Writer::from_writer(io::stdout().lock());
     let lost = |error: &dyn std::fmt::Display| format!("error: standard output: {error}");
     let result = result_name(formula.output());
@@ -122,16 +138,25 @@ pub(crate) fn table(formula: &str, path: &Path) -> Result<(), Message> {
     Ok(())
 }
 
-/// The column of each input.
-fn places(formula: &dyn AnyFormula, header: &csv::StringRecord) -> Result<Vec<usize>, Message> {
-    let columns: BTreeMap<String, usize> = header
+/// Where the values of an input come from.
+#[derive(Clone, Copy)]
+enum Place {
+    /// The column at this place.
+    Column(usize),
+    /// No column: what is taken where nothing is said.
+    Unsaid(f64),
+}
+
+/// Where each input comes from.
+fn places(formula: &dyn AnyFormula, header: &csv::StringRecord) -> Result<Vec<Place>, Message> {
+    let columns: BTreeMap<String, Place> = header
         .iter()
         .enumerate()
         .filter(|(_, name)| formula.inputs().iter().any(|bound| bound.name == *name))
-        .map(|(index, name)| (name.to_owned(), index))
+        .map(|(index, name)| (name.to_owned(), Place::Column(index)))
         .collect();
-    match in_order(formula, &columns) {
-        Ok(found) => Ok(found.into_iter().map(|(_, index)| index).collect()),
+    match in_order(formula, &columns, Place::Unsaid) {
+        Ok(found) => Ok(found.into_iter().map(|(_, place)| place).collect()),
         Err(error) => {
             let near = nearest(&error.parameter, header.iter());
             let hint = near.map(|name| format!("; is it the column {name}?")).unwrap_or_default();
@@ -142,12 +167,15 @@ fn places(formula: &dyn AnyFormula, header: &csv::StringRecord) -> Result<Vec<us
 
 fn work_out(
     formula: &dyn AnyFormula,
-    places: &[usize],
+    places: &[Place],
     batch: &[csv::StringRecord],
 ) -> Result<Vec<f64>, Message> {
     let columns: Vec<Vec<f64>> = places
         .iter()
-        .map(|place| batch.iter().map(|record| field(record, *place)).collect())
+        .map(|place| match place {
+            Place::Column(index) => batch.iter().map(|record| field(record, *index)).collect(),
+            Place::Unsaid(value) => Ok(vec![*value; batch.len()]),
+        })
         .collect::<Result<_, _>>()?;
     let slices: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
     let mut results = vec![f64::NAN; batch.len()];

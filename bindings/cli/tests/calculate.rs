@@ -24,10 +24,14 @@ fn out(output: &Output) -> String {
     String::from_utf8(output.stdout.clone()).unwrap()
 }
 
+fn complaint(output: &Output) -> String {
+    String::from_utf8(output.stderr.clone()).unwrap()
+}
+
 fn refused(output: &Output) -> String {
     assert_eq!(output.status.code(), Some(2));
     assert!(output.stdout.is_empty() || output.stdout.starts_with(b"temperature_c"), "{}", out(output));
-    String::from_utf8(output.stderr.clone()).unwrap()
+    complaint(output)
 }
 
 #[test]
@@ -51,6 +55,23 @@ fn the_working_ends_in_the_number() {
     let answer: serde_json::Value = serde_json::from_str(&out(&calculate(&arguments, ""))).unwrap();
     assert_eq!(answer["result"]["name"], "amount_mmol");
     assert_eq!(answer["inputs"].as_array().unwrap().len(), 4);
+}
+
+/// The worked example of the readings: 86.5 cm3 at 21 degC and 100.36 kPa, 3.4616 mmol with the levels equal.
+#[test]
+fn levels_of_which_nothing_is_said_are_equal_and_that_is_told() {
+    let one = ["dry_amount", "volume_cm3=86.5", "temperature_c=21", "pressure_kpa=100.36"];
+    let output = calculate(&one, "");
+    assert_eq!(out(&output), "amount_mmol = 3.46155 mmol\n");
+    assert_eq!(complaint(&output), "inside_minus_outside_mm is left out: taken as 0 mm\n");
+    let said = calculate(&[one.as_slice(), &["inside_minus_outside_mm=0"]].concat(), "");
+    assert_eq!((out(&said), complaint(&said)), (out(&output), String::new()));
+
+    let table = "volume_cm3,temperature_c,pressure_kpa\n86.5,21,100.36\n";
+    let output = calculate(&["dry_amount", "--table", "-"], table);
+    assert!(out(&output).ends_with("86.5,21,100.36,3.461553969825142\n"), "{}", out(&output));
+    assert_eq!(complaint(&output), "inside_minus_outside_mm is left out: taken as 0 mm\n");
+    assert!(out(&calculate(&[], "")).contains("-2000 to 2000 mm; 0 where it is left out\n"));
 }
 
 #[test]

@@ -32,6 +32,8 @@ pub struct BoundEntry {
     pub greatest: f64,
     /// The unit of both.
     pub unit: String,
+    /// What is taken where nothing is said of it; nothing where it must be given.
+    pub where_unsaid: Option<f64>,
     /// Why just these limits.
     pub why: String,
 }
@@ -58,6 +60,7 @@ impl From<&Bound> for BoundEntry {
             least: bound.least,
             greatest: bound.greatest,
             unit: bound.symbol.unit.text.to_owned(),
+            where_unsaid: bound.where_unsaid(),
             why: bound.why.to_owned(),
         }
     }

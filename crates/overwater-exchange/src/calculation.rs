@@ -106,13 +106,14 @@ pub fn result_name(symbol: &Symbol) -> String {
     }
 }
 
-/// The values in the order of a formula's inputs.
+/// The values in the order of a formula's inputs; `taken` makes one of the number that is taken where nothing is said.
 ///
 /// # Errors
-/// `unknown_name` for a name that is none of its inputs, `missing` for an input without a value.
+/// `unknown_name` for a name that is none of its inputs, `missing` for an input without a value that must have one.
 pub fn in_order<T: Clone>(
     formula: &dyn AnyFormula,
     given: &BTreeMap<String, T>,
+    taken: impl Fn(f64) -> T,
 ) -> Result<Vec<(&'static Bound, T)>, Error> {
     let inputs = formula.inputs();
     let names = || inputs.iter().map(|bound| bound.name);
@@ -126,8 +127,8 @@ pub fn in_order<T: Clone>(
     }
     inputs
         .iter()
-        .map(|bound| match given.get(bound.name) {
-            Some(value) => Ok((*bound, value.clone())),
+        .map(|bound| match given.get(bound.name).cloned().or_else(|| bound.where_unsaid().map(&taken)) {
+            Some(value) => Ok((*bound, value)),
             None => Err(Error::new(Code::Missing, bound.name).allowed(bound.range()).advice(format!(
                 "{} needs the {}",
                 formula.name(),
@@ -157,7 +158,7 @@ pub fn in_order<T: Clone>(
 /// `unknown_name` and `missing` for names, and what the formula refuses.
 pub fn calculate(request: &CalculationRequest) -> Result<CalculationAnswer, Box<Refusal>> {
     let formula = catalogue::find(&request.formula)?;
-    let inputs = in_order(&*formula, &request.inputs)?;
+    let inputs = in_order(&*formula, &request.inputs, |value| value)?;
     let values: Vec<f64> = inputs.iter().map(|(_, value)| *value).collect();
     let (value, slopes) = formula.sensitivities(&values)?;
     let (_, solution) = formula.working(&values)?;

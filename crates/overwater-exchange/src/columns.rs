@@ -124,7 +124,7 @@ pub fn calculate_columns(request: &ColumnsRequest) -> Result<ColumnsAnswer, Box<
         }
     }
     let place = |name: &str| if request.given.contains_key(name) { "given" } else { "columns" };
-    let ordered = in_order(&*formula, &all).map_err(|error| {
+    let ordered = in_order(&*formula, &all, |value| vec![Some(value); rows]).map_err(|error| {
         let place = place(&error.parameter);
         error.within(place)
     })?;

@@ -44,6 +44,19 @@ impl Bound {
             .advice(format!("give the {} in this range ({})", self.symbol.name, self.why)))
     }
 
+    /// The value that is taken where nothing is said of the quantity; nothing where it must be given.
+    ///
+    /// ```
+    /// use overwater::bounds;
+    /// // Nobody speaks of levels that were made equal.
+    /// assert_eq!(bounds::INSIDE_MINUS_OUTSIDE_MM.where_unsaid(), Some(0.0));
+    /// assert_eq!(bounds::TEMPERATURE_C.where_unsaid(), None);
+    /// ```
+    #[must_use]
+    pub fn where_unsaid(&self) -> Option<f64> {
+        (self.name == INSIDE_MINUS_OUTSIDE_MM.name).then_some(0.0)
+    }
+
     /// The accepted range in words, as in `0 to 100 degC`. The limits are printed with as many digits as they
     /// have, never rounded outwards.
     #[must_use]

@@ -25,9 +25,6 @@ use pyo3::types::{PyDict, PyString};
 /// More inputs than any formula has.
 pub(crate) const MOST: usize = 8;
 
-/// What is taken where nothing is given: the levels inside and outside are alike.
-const DEFAULTS: [(&str, f64); 1] = [("inside_minus_outside_mm", 0.0)];
-
 /// One input of a function.
 struct Input {
     limits: &'static Limits,
@@ -128,7 +125,7 @@ fn calculation(py: Python<'_>, formula: Box<dyn AnyFormula>) -> Calculation {
         .map(|limits| Input {
             limits,
             name: PyString::intern(py, limits.name).unbind(),
-            default: DEFAULTS.iter().find(|(name, _)| *name == limits.name).map(|(_, value)| *value),
+            default: limits.where_unsaid(),
         })
         .collect();
     Calculation { formula, inputs, ufunc: PyOnceLock::new() }

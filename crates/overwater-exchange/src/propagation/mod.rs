@@ -49,7 +49,10 @@ const FIGURES: usize = 2;
 /// `unknown_name` for a formula, an input or a set of school rules, `missing`, `given_twice`, and what the core refuses.
 pub fn propagate(request: &PropagationRequest) -> Result<PropagationAnswer, Box<Refusal>> {
     let formula = catalogue::find(&request.formula)?;
-    let ordered = in_order(&*formula, &request.inputs)?;
+    let ordered = in_order(&*formula, &request.inputs, |value| UncertainRequest {
+        value: Some(value),
+        ..UncertainRequest::default()
+    })?;
     let model = FormulaModel::new(&*formula);
     let relation = if request.relation {
         model.relation()
