@@ -20,9 +20,9 @@ fn the_table_is_text_csv_and_json() {
     let (_, table, _) = bounds(&["altitude_m", "--csv"]);
     assert_eq!(
         table,
-        "name,quantity,least,greatest,unit,why\n\
-         altitude_m,height above sea level,-450.0,5500.0,m,the lowest and the highest places where people live\n\
-         altitude_m,height above sea level,-450.0,750.0,m,the reduction for low stations holds below 750 m\n"
+        "name,quantity,least,greatest,unit,where_unsaid,why\n\
+         altitude_m,height above sea level,-450.0,5500.0,m,,the lowest and the highest places where people live\n\
+         altitude_m,height above sea level,-450.0,750.0,m,,the reduction for low stations holds below 750 m\n"
     );
     let (_, json, _) = bounds(&["--json"]);
     let answer: serde_json::Value = serde_json::from_str(&json).unwrap();
