@@ -8,6 +8,7 @@ use overwater::apparatus::tube;
 use overwater::peroxide::kinetics::{Kinetics, Law, first_order, half_life};
 use overwater::units::{Length, VolumeFlow};
 use overwater::{Code, Error};
+use overwater_testkit::compare::{Tolerance, assert_close};
 use proptest::prelude::*;
 use proptest::test_runner::TestRunner;
 
@@ -596,6 +597,33 @@ fn any_run() -> impl Strategy<Value = Run> {
         )
 }
 
+/// A flask that warms for long after a portion, so that the flow is greatest long after anything happens.
+#[test]
+fn the_greatest_flow_is_seen_between_two_events() {
+    let run = Run {
+        flask_cm3: 570.0,
+        heel_cm3: 15.0,
+        seal_cm3: 15.0,
+        catalyst_g: 0.32,
+        kinetics: Kinetics { k_at_20: 9.3e-4, activation: 78_500.0, law: Law::Power { order: 1.0 } },
+        pressure_kpa: 90.0,
+        tube_bore_mm: 2.0,
+        stem_length_cm: 30.0,
+        additions: vec![portion(0.0, 10.0, 2.09), portion(180.0, 10.0, 2.09)],
+        vessels: vessels(&[55.0, 270.0]),
+        end_s: 240.0,
+        ..Run::default()
+    };
+    let at_events = simulate(&run).unwrap();
+    let outputs_s = (0..2400).map(|index| f64::from(index) * 0.1).collect();
+    let everywhere = simulate(&Run { outputs_s, ..run }).unwrap();
+    let greatest = everywhere.points.iter().map(|point| point.flow_cm3_per_s).fold(0.0, f64::max);
+    assert!(greatest > 7.0, "{greatest}");
+    assert_close("flow", at_events.top_flow_cm3_per_s, greatest, Tolerance::Relative(1e-3));
+    let rise = everywhere.points.iter().map(|point| point.stem_rise_cm).fold(0.0, f64::max);
+    assert_close("rise", at_events.top_stem_rise_cm, rise, Tolerance::Relative(1e-3));
+}
+
 /// A limit that a schedule breaks when it is simulated by somebody who does not know how it was found.
 fn breaks(run: &Run, limits: &Limits, result: &RunResult) -> Option<String> {
     let bad = [
@@ -672,6 +700,22 @@ proptest! {
         }
         let warmer = Run { room_c: run.room_c + 5.0, ..run };
         prop_assert!(simulate(&warmer).unwrap().top_temperature_c >= base.top_temperature_c - 1e-6);
+    }
+
+    #[test]
+    fn the_greatest_values_are_those_of_a_close_look(run in any_run(), concentration in 0.8..2.7_f64) {
+        let additions = (0..4).map(|index| portion(f64::from(index) * 60.0, 5.0, concentration)).collect();
+        let run = Run { additions, end_s: 300.0, ..run };
+        let result = simulate(&run).unwrap();
+        let close = simulate(&Run { outputs_s: (0..1500).map(|index| f64::from(index) * 0.2).collect(), ..run }).unwrap();
+        // Each look is at a state of the run, so that neither sees more than there is.
+        for (one, other) in [
+            (result.top_flow_cm3_per_s, close.top_flow_cm3_per_s),
+            (result.top_stem_rise_cm, close.top_stem_rise_cm),
+            (result.top_froth_cm3, close.top_froth_cm3),
+        ] {
+            prop_assert!((one - other).abs() <= 2e-3 * other, "{} and {}", one, other);
+        }
     }
 
     #[test]

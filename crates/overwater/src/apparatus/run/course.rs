@@ -10,6 +10,22 @@ use crate::reference::constants::{AIR_NOT_OXYGEN, MOLAR_GAS_2019, STANDARD_GRAVI
 use crate::reference::flask::WATER_VOLUME;
 use crate::reference::peroxide::DECOMPOSITION_HEAT_1982;
 
+/// The greatest values so far.
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct Greatest {
+    pub(super) flow_cm3_per_s: f64,
+    pub(super) stem_rise_cm: f64,
+    pub(super) froth_cm3: f64,
+}
+
+/// What a run shows at one moment.
+struct Sight {
+    flow_cm3_per_s: f64,
+    back_pressure_pa: f64,
+    stem_rise_cm: f64,
+    froth_cm3: f64,
+}
+
 /// The run while it goes.
 pub(super) struct Course<'a, S, const M: usize> {
     pub(super) run: &'a Run,
@@ -34,9 +50,7 @@ pub(super) struct Course<'a, S, const M: usize> {
     /// Gas by dry amount at each mark: time, oxygen and nitrogen that have left.
     pub(super) marked: Vec<(S, S, S)>,
     pub(super) top: S,
-    pub(super) top_flow: f64,
-    pub(super) top_rise: f64,
-    pub(super) top_froth: f64,
+    pub(super) greatest: Greatest,
     pub(super) ended: bool,
     pub(super) start: State<S>,
     pub(super) poured: [f64; 3],
@@ -118,9 +132,7 @@ impl<'a, S: Packed, const M: usize> Course<'a, S, M> {
             hottest: false,
             marked: Vec::new(),
             top: start.temperature,
-            top_flow: 0.0,
-            top_rise: 0.0,
-            top_froth: 0.0,
+            greatest: Greatest::default(),
             ended: false,
             start,
             poured: [0.0; 3],
@@ -138,10 +150,8 @@ impl<'a, S: Packed, const M: usize> Course<'a, S, M> {
         self.events.push(Event { time_s: self.time, what });
     }
 
-    /// Reads the present state, for the greatest values and for a report.
-    pub(super) fn note(&mut self) -> Point {
-        let state = self.state();
-        let rates = self.model.rates(&state, &self.mode, self.inflow.as_ref());
+    fn sight(&self, state: &State<S>) -> Sight {
+        let rates = self.model.rates(state, &self.mode, self.inflow.as_ref());
         let bench = &self.bench;
         let flow = rates.flow.value();
         let through = self.mode.capped.map_or(flow, |most| flow.min(most)).max(0.0);
@@ -153,7 +163,24 @@ impl<'a, S: Packed, const M: usize> Course<'a, S, M> {
         } else {
             (0.0, 0.0)
         };
-        let froth = bench.froth(self.model.liquid(&state).value(), flow);
+        Sight {
+            flow_cm3_per_s: flow.max(0.0) * 1e6,
+            back_pressure_pa: back,
+            stem_rise_cm: rise * 100.0,
+            froth_cm3: bench.froth(self.model.liquid(state).value(), flow) * 1e6,
+        }
+    }
+
+    /// Looks at a state on the way, for the greatest values.
+    pub(super) fn look(&self, numbers: &[f64; M], greatest: &mut Greatest) {
+        greatest.raise(&self.sight(&unpack(numbers)));
+    }
+
+    /// Reads the present state, for the greatest values and for a report.
+    pub(super) fn note(&mut self) -> Point {
+        let state = self.state();
+        let sight = self.sight(&state);
+        let bench = &self.bench;
         let out = state.oxygen_out.value() + state.nitrogen_out.value();
         let filled = self.in_vessel(out);
         let point = Point {
@@ -169,16 +196,14 @@ impl<'a, S: Packed, const M: usize> Course<'a, S, M> {
             nitrogen_lost_mmol: state.nitrogen_lost.value() * 1e3,
             vapour_out_mmol: state.vapour_out.value() * 1e3,
             heat_out_j: state.heat_out.value(),
-            flow_cm3_per_s: flow.max(0.0) * 1e6,
+            flow_cm3_per_s: sight.flow_cm3_per_s,
             oxygen_fraction: (state.oxygen / (state.oxygen + state.nitrogen)).value(),
-            stem_rise_cm: rise * 100.0,
-            back_pressure_pa: back,
+            stem_rise_cm: sight.stem_rise_cm,
+            back_pressure_pa: sight.back_pressure_pa,
             collected_cm3: out / bench.per_volume() * 1e6,
             in_vessel_cm3: filled * 1e6,
         };
-        self.top_flow = self.top_flow.max(point.flow_cm3_per_s);
-        self.top_rise = self.top_rise.max(point.stem_rise_cm);
-        self.top_froth = self.top_froth.max(froth * 1e6);
+        self.greatest.raise(&sight);
         if state.temperature.value() > self.top.value() {
             self.top = state.temperature;
         }
@@ -199,5 +224,13 @@ impl<'a, S: Packed, const M: usize> Course<'a, S, M> {
         let low = self.bench.barometer - self.bench.trough_vapour - column;
         let slope = column / (vessel.volume_cm3 * 1e-6);
         2.0 * amount / (low + (low * low + 4.0 * slope * amount).sqrt())
+    }
+}
+
+impl Greatest {
+    fn raise(&mut self, sight: &Sight) {
+        self.flow_cm3_per_s = self.flow_cm3_per_s.max(sight.flow_cm3_per_s);
+        self.stem_rise_cm = self.stem_rise_cm.max(sight.stem_rise_cm);
+        self.froth_cm3 = self.froth_cm3.max(sight.froth_cm3);
     }
 }

@@ -24,8 +24,12 @@ impl<S: Packed, const M: usize> Course<'_, S, M> {
             };
             let exactness = Exactness { rtol: self.run.rtol, atol: &self.atol };
             let watch = |y: &[f64; M]| self.watched(y);
+            let mut greatest = self.greatest;
+            let mut look = |y: &[f64; M]| self.look(y, &mut greatest);
+            let from = (self.time, self.numbers);
             let (time, numbers, stop, which) =
-                advance::<M, WATCHED>((self.time, self.numbers), end, exactness, &mut steps, &rhs, &watch);
+                advance::<M, WATCHED>(from, end, exactness, &mut steps, &rhs, &watch, &mut look);
+            self.greatest = greatest;
             self.steps = steps;
             self.time = time;
             self.numbers = numbers;
@@ -164,9 +168,9 @@ impl<S: Packed, const M: usize> Course<'_, S, M> {
                 vessels: Vec::new(),
                 filled_at_s: None,
                 top_temperature_c: self.top.value() - 273.15,
-                top_flow_cm3_per_s: self.top_flow,
-                top_stem_rise_cm: self.top_rise,
-                top_froth_cm3: self.top_froth,
+                top_flow_cm3_per_s: self.greatest.flow_cm3_per_s,
+                top_stem_rise_cm: self.greatest.stem_rise_cm,
+                top_froth_cm3: self.greatest.froth_cm3,
                 shrinkage_to_come,
                 atom_balance: if self.inflow.is_none() { atoms } else { f64::NAN },
                 heat_balance: if whole { ((heat - heat_in) / all_heat).abs() } else { f64::NAN },

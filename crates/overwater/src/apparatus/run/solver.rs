@@ -1,7 +1,7 @@
 //! The only place that knows the integrator: `differential-equations`, eighth-order Dormand-Prince.
 //!
 //! It is driven step by step, so that several events can be watched at once. States between steps are used only to
-//! find when something happens; what is reported there is integrated to, not interpolated.
+//! find when something happens and how great a value became; what is reported there is integrated to, not interpolated.
 
 use differential_equations::interpolate::Interpolation;
 use differential_equations::methods::ExplicitRungeKutta;
@@ -20,6 +20,12 @@ impl<const M: usize> ODE<f64, [f64; M]> for System<'_, M> {
 pub(super) type RightHandSide<'a, const M: usize> = &'a dyn Fn(&[f64; M], &mut [f64; M]);
 /// Functions of the state whose fall through 0 is an event.
 pub(super) type Watch<'a, const M: usize, const W: usize> = &'a dyn Fn(&[f64; M]) -> [f64; W];
+
+/// What looks at the states on the way.
+pub(super) type Look<'a, const M: usize> = &'a mut dyn FnMut(&[f64; M]);
+
+/// Parts of a step that are looked at: a step of this order reaches far, and the flow may rise and fall within it.
+const PARTS: u32 = 4;
 
 /// Why the integrator stopped.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -40,7 +46,8 @@ pub(super) struct Exactness<'a> {
 }
 
 /// Integrates from `t` to `end`, stopping at the first sign change of any of the `watch` functions from above 0 to
-/// not above 0 (NaN never). Gives the time, the state, why it stopped, and which one; `steps` is counted down.
+/// not above 0 (NaN never). Gives the time, the state, why it stopped, and which one; `steps` is counted down. `look` sees
+/// the states before the last.
 pub(super) fn advance<const M: usize, const W: usize>(
     (t, y): (f64, [f64; M]),
     end: f64,
@@ -48,6 +55,7 @@ pub(super) fn advance<const M: usize, const W: usize>(
     steps: &mut usize,
     rhs: RightHandSide<'_, M>,
     watch: Watch<'_, M, W>,
+    look: Look<'_, M>,
 ) -> (f64, [f64; M], Stop, usize) {
     let system = System(rhs);
     let mut solver = ExplicitRungeKutta::dop853()
@@ -88,6 +96,14 @@ pub(super) fn advance<const M: usize, const W: usize>(
                 }
             }
         }
+        let seen = first.map_or(to, |(at, _)| at);
+        look(solver.y_prev());
+        for part in 1..PARTS {
+            let at = from + (seen - from) * f64::from(part) / f64::from(PARTS);
+            if let Ok(y) = solver.interpolate(at) {
+                look(&y);
+            }
+        }
         if let Some((at, index)) = first {
             let start = *solver.y_prev();
             if at - from <= 1e-12 * end.abs().max(1.0) {
@@ -95,7 +111,8 @@ pub(super) fn advance<const M: usize, const W: usize>(
             }
             // Integrated to the event from the step before it, not interpolated.
             let none = |_: &[f64; M]| [0.0_f64; 0];
-            let (_, state, stop, _) = advance::<M, 0>((from, start), at, exactness, steps, rhs, &none);
+            let (_, state, stop, _) =
+                advance::<M, 0>((from, start), at, exactness, steps, rhs, &none, &mut |_| {});
             let stop = if stop == Stop::End { Stop::Event } else { stop };
             return (at, state, stop, index);
         }
