@@ -640,6 +640,62 @@ int32_t ow_dry_amount_with_vapour_array(size_t count,
                                         ptrdiff_t amount_mmol_stride,
                                         ow_error *error);
 
+// Pressure of the dry gas in kPa.
+//
+// temperature_c: temperature, 0 to 100 degC (liquid water at atmospheric pressure).
+// pressure_kpa: pressure at the place, 40 to 120 kPa (pressures from sea level to the highest schools).
+// inside_minus_outside_mm: water level inside less level outside, -2000 to 2000 mm (taller than any school
+//   gas jar or eudiometer).
+// Source: Dalton's law of partial pressures.
+// Since 0.1.0.
+int32_t ow_dry_pressure(double temperature_c,
+                        double pressure_kpa,
+                        double inside_minus_outside_mm,
+                        double *dry_pressure_kpa,
+                        ow_error *error);
+
+// `ow_dry_pressure` over `count` rows; a row out of range gives NaN. Strides are in bytes. Since 0.1.0.
+int32_t ow_dry_pressure_array(size_t count,
+                              const double *temperature_c,
+                              ptrdiff_t temperature_c_stride,
+                              const double *pressure_kpa,
+                              ptrdiff_t pressure_kpa_stride,
+                              const double *inside_minus_outside_mm,
+                              ptrdiff_t inside_minus_outside_mm_stride,
+                              double *dry_pressure_kpa,
+                              ptrdiff_t dry_pressure_kpa_stride,
+                              ow_error *error);
+
+// Volume of the gas in cm3.
+//
+// amount_mmol: amount, 0.000001 to 100000 mmol (what school glassware and a room can hold).
+// temperature_c: temperature, 0 to 100 degC (liquid water at atmospheric pressure).
+// pressure_kpa: pressure at the place, 40 to 120 kPa (pressures from sea level to the highest schools).
+// inside_minus_outside_mm: water level inside less level outside, -2000 to 2000 mm (taller than any school
+//   gas jar or eudiometer).
+// Source: ideal gas equation.
+// Since 0.1.0.
+int32_t ow_volume_over_water(double amount_mmol,
+                             double temperature_c,
+                             double pressure_kpa,
+                             double inside_minus_outside_mm,
+                             double *gas_volume_cm3,
+                             ow_error *error);
+
+// `ow_volume_over_water` over `count` rows; a row out of range gives NaN. Strides are in bytes. Since 0.1.0.
+int32_t ow_volume_over_water_array(size_t count,
+                                   const double *amount_mmol,
+                                   ptrdiff_t amount_mmol_stride,
+                                   const double *temperature_c,
+                                   ptrdiff_t temperature_c_stride,
+                                   const double *pressure_kpa,
+                                   ptrdiff_t pressure_kpa_stride,
+                                   const double *inside_minus_outside_mm,
+                                   ptrdiff_t inside_minus_outside_mm_stride,
+                                   double *gas_volume_cm3,
+                                   ptrdiff_t gas_volume_cm3_stride,
+                                   ow_error *error);
+
 // Fraction of oxygen in the dry gas.
 //
 // rejected_cm3: gas that has passed before, 0 to 100000 cm3 (what school glassware and a room can hold).
@@ -857,6 +913,28 @@ int32_t ow_torr_array(size_t count,
                       double *column_pressure_kpa,
                       ptrdiff_t column_pressure_kpa_stride,
                       ow_error *error);
+
+// Volume strength in vol.
+//
+// concentration_mol_per_dm3: concentration of peroxide, 0.005 to 14 mol/dm3 (stronger than about 40 % by
+//   mass is not handled in schools).
+// molar_volume_dm3_per_mol: molar volume of a gas, 20 to 30 dm3/mol (room conditions anywhere).
+// Source: follows from definitions.
+// Since 0.1.0.
+int32_t ow_volume_strength(double concentration_mol_per_dm3,
+                           double molar_volume_dm3_per_mol,
+                           double *volume_strength_vol,
+                           ow_error *error);
+
+// `ow_volume_strength` over `count` rows; a row out of range gives NaN. Strides are in bytes. Since 0.1.0.
+int32_t ow_volume_strength_array(size_t count,
+                                 const double *concentration_mol_per_dm3,
+                                 ptrdiff_t concentration_mol_per_dm3_stride,
+                                 const double *molar_volume_dm3_per_mol,
+                                 ptrdiff_t molar_volume_dm3_per_mol_stride,
+                                 double *volume_strength_vol,
+                                 ptrdiff_t volume_strength_vol_stride,
+                                 ow_error *error);
 
 // Concentration of peroxide in mol/dm3.
 //

@@ -7,7 +7,7 @@ use crate::bounds::Bound;
 use crate::burn::air::RoomConcentration;
 use crate::conventions::Conventions;
 use crate::gas::barometer::{SeaLevelPressure, StationPressure};
-use crate::gas::collected::{DryAmount, DryAmountWithVapour};
+use crate::gas::collected::{DryAmount, DryAmountWithVapour, DryPressure, VolumeOverWater};
 use crate::gas::column::{
     ColumnHeight, ColumnPressure, ColumnPressureAt, ConventionalColumn, ConventionalColumnPressure, Liquid,
     MercuryDensity,
@@ -23,7 +23,7 @@ use crate::peroxide::assay::{AssayedConcentration, ExpectedTitre};
 use crate::peroxide::density::{ConcentrationFromMass, MassFromConcentration, PeroxideDensity};
 use crate::peroxide::dilution::StockVolume;
 use crate::peroxide::heat::AdiabaticRise;
-use crate::peroxide::strength::ConcentrationFromVolumes;
+use crate::peroxide::strength::{ConcentrationFromVolumes, VolumesFromConcentration};
 use crate::scalar::{Formula, PropertyUncertainty, Solution, Symbol};
 use crate::water::brine::{
     BrineSource, DiluteBrineVapourPressure, SaturatedBrineDensity, SaturatedBrineHumidity,
@@ -215,7 +215,10 @@ pub fn all() -> Vec<Box<dyn AnyFormula>> {
         named("mercury_barometer_true_scale", MercuryBarometer { scale: Scale::True }),
         own(DryAmount { conventions: Conventions::EXACT }),
         own(DryAmountWithVapour { conventions: Conventions::EXACT }),
+        own(DryPressure),
+        own(VolumeOverWater),
         own(ConcentrationFromVolumes),
+        own(VolumesFromConcentration),
         own(StockVolume),
         own(AssayedConcentration),
         own(ExpectedTitre),

@@ -200,6 +200,137 @@ pub unsafe extern "C" fn ow_dry_amount_with_vapour_array(
     }
 }
 
+/// Pressure of the dry gas in kPa.
+///
+/// temperature_c: temperature, 0 to 100 degC (liquid water at atmospheric pressure).
+/// pressure_kpa: pressure at the place, 40 to 120 kPa (pressures from sea level to the highest schools).
+/// inside_minus_outside_mm: water level inside less level outside, -2000 to 2000 mm (taller than any school
+///   gas jar or eudiometer).
+/// Source: Dalton's law of partial pressures.
+/// Since 0.1.0.
+///
+/// # Safety
+/// The rules for pointers at the top of the header.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ow_dry_pressure(
+    temperature_c: f64,
+    pressure_kpa: f64,
+    inside_minus_outside_mm: f64,
+    dry_pressure_kpa: *mut f64,
+    error: *mut ow_error,
+) -> i32 {
+    // SAFETY: passed on.
+    unsafe {
+        scalar(
+            &gas::collected::DryPressure,
+            [temperature_c, pressure_kpa, inside_minus_outside_mm],
+            dry_pressure_kpa,
+            error,
+        )
+    }
+}
+
+/// `ow_dry_pressure` over `count` rows; a row out of range gives NaN. Strides are in bytes. Since 0.1.0.
+///
+/// # Safety
+/// The rules for pointers at the top of the header.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ow_dry_pressure_array(
+    count: usize,
+    temperature_c: *const f64,
+    temperature_c_stride: isize,
+    pressure_kpa: *const f64,
+    pressure_kpa_stride: isize,
+    inside_minus_outside_mm: *const f64,
+    inside_minus_outside_mm_stride: isize,
+    dry_pressure_kpa: *mut f64,
+    dry_pressure_kpa_stride: isize,
+    error: *mut ow_error,
+) -> i32 {
+    // SAFETY: passed on.
+    unsafe {
+        array(
+            "dry_pressure",
+            count,
+            [
+                (temperature_c, temperature_c_stride),
+                (pressure_kpa, pressure_kpa_stride),
+                (inside_minus_outside_mm, inside_minus_outside_mm_stride),
+            ],
+            (dry_pressure_kpa, dry_pressure_kpa_stride),
+            error,
+        )
+    }
+}
+
+/// Volume of the gas in cm3.
+///
+/// amount_mmol: amount, 0.000001 to 100000 mmol (what school glassware and a room can hold).
+/// temperature_c: temperature, 0 to 100 degC (liquid water at atmospheric pressure).
+/// pressure_kpa: pressure at the place, 40 to 120 kPa (pressures from sea level to the highest schools).
+/// inside_minus_outside_mm: water level inside less level outside, -2000 to 2000 mm (taller than any school
+///   gas jar or eudiometer).
+/// Source: ideal gas equation.
+/// Since 0.1.0.
+///
+/// # Safety
+/// The rules for pointers at the top of the header.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ow_volume_over_water(
+    amount_mmol: f64,
+    temperature_c: f64,
+    pressure_kpa: f64,
+    inside_minus_outside_mm: f64,
+    gas_volume_cm3: *mut f64,
+    error: *mut ow_error,
+) -> i32 {
+    // SAFETY: passed on.
+    unsafe {
+        scalar(
+            &gas::collected::VolumeOverWater,
+            [amount_mmol, temperature_c, pressure_kpa, inside_minus_outside_mm],
+            gas_volume_cm3,
+            error,
+        )
+    }
+}
+
+/// `ow_volume_over_water` over `count` rows; a row out of range gives NaN. Strides are in bytes. Since 0.1.0.
+///
+/// # Safety
+/// The rules for pointers at the top of the header.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ow_volume_over_water_array(
+    count: usize,
+    amount_mmol: *const f64,
+    amount_mmol_stride: isize,
+    temperature_c: *const f64,
+    temperature_c_stride: isize,
+    pressure_kpa: *const f64,
+    pressure_kpa_stride: isize,
+    inside_minus_outside_mm: *const f64,
+    inside_minus_outside_mm_stride: isize,
+    gas_volume_cm3: *mut f64,
+    gas_volume_cm3_stride: isize,
+    error: *mut ow_error,
+) -> i32 {
+    // SAFETY: passed on.
+    unsafe {
+        array(
+            "volume_over_water",
+            count,
+            [
+                (amount_mmol, amount_mmol_stride),
+                (temperature_c, temperature_c_stride),
+                (pressure_kpa, pressure_kpa_stride),
+                (inside_minus_outside_mm, inside_minus_outside_mm_stride),
+            ],
+            (gas_volume_cm3, gas_volume_cm3_stride),
+            error,
+        )
+    }
+}
+
 /// Fraction of oxygen in the dry gas.
 ///
 /// rejected_cm3: gas that has passed before, 0 to 100000 cm3 (what school glassware and a room can hold).

@@ -9,6 +9,64 @@ use crate::array::array;
 use crate::error::ow_error;
 use crate::scalar::scalar;
 
+/// Volume strength in vol.
+///
+/// concentration_mol_per_dm3: concentration of peroxide, 0.005 to 14 mol/dm3 (stronger than about 40 % by
+///   mass is not handled in schools).
+/// molar_volume_dm3_per_mol: molar volume of a gas, 20 to 30 dm3/mol (room conditions anywhere).
+/// Source: follows from definitions.
+/// Since 0.1.0.
+///
+/// # Safety
+/// The rules for pointers at the top of the header.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ow_volume_strength(
+    concentration_mol_per_dm3: f64,
+    molar_volume_dm3_per_mol: f64,
+    volume_strength_vol: *mut f64,
+    error: *mut ow_error,
+) -> i32 {
+    // SAFETY: passed on.
+    unsafe {
+        scalar(
+            &peroxide::strength::VolumesFromConcentration,
+            [concentration_mol_per_dm3, molar_volume_dm3_per_mol],
+            volume_strength_vol,
+            error,
+        )
+    }
+}
+
+/// `ow_volume_strength` over `count` rows; a row out of range gives NaN. Strides are in bytes. Since 0.1.0.
+///
+/// # Safety
+/// The rules for pointers at the top of the header.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn ow_volume_strength_array(
+    count: usize,
+    concentration_mol_per_dm3: *const f64,
+    concentration_mol_per_dm3_stride: isize,
+    molar_volume_dm3_per_mol: *const f64,
+    molar_volume_dm3_per_mol_stride: isize,
+    volume_strength_vol: *mut f64,
+    volume_strength_vol_stride: isize,
+    error: *mut ow_error,
+) -> i32 {
+    // SAFETY: passed on.
+    unsafe {
+        array(
+            "volume_strength",
+            count,
+            [
+                (concentration_mol_per_dm3, concentration_mol_per_dm3_stride),
+                (molar_volume_dm3_per_mol, molar_volume_dm3_per_mol_stride),
+            ],
+            (volume_strength_vol, volume_strength_vol_stride),
+            error,
+        )
+    }
+}
+
 /// Concentration of peroxide in mol/dm3.
 ///
 /// volume_strength_vol: volume strength, 0.1 to 150 vol (stronger than about 40 % by mass is not handled in

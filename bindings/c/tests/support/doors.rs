@@ -177,6 +177,9 @@ pub(crate) fn doors() -> Vec<Door> {
             collected::ow_dry_amount_with_vapour,
             collected::ow_dry_amount_with_vapour_array
         ),
+        plain3!(dry_pressure, collected::ow_dry_pressure, collected::ow_dry_pressure_array),
+        plain4!(volume_over_water, collected::ow_volume_over_water, collected::ow_volume_over_water_array),
+        plain2!(volume_strength, peroxide::ow_volume_strength, peroxide::ow_volume_strength_array),
         plain2!(
             peroxide_concentration,
             peroxide::ow_peroxide_concentration,

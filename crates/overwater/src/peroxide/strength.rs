@@ -125,7 +125,7 @@ impl VolumeConvention {
     /// The volume strength of a concentration under this convention, in vol.
     #[must_use]
     pub fn volume_strength(&self, concentration: Concentration<f64>) -> f64 {
-        (concentration * self.molar_volume() / OXYGEN_RATIO).into_value()
+        volume_strength(concentration, self.molar_volume())
     }
 
     /// The concentration of a volume strength under this convention.
@@ -143,6 +143,12 @@ pub const OXYGEN_RATIO: f64 = 2.0;
 pub fn from_volume_strength<S: Scalar>(strength: S, molar_volume: MolarVolume<S>) -> Concentration<S> {
     let strength = quantity::Dimensionless::new(strength);
     (strength * OXYGEN_RATIO / molar_volume).checkpoint(&symbols::CONCENTRATION)
+}
+
+/// S = c V_m / 2.
+#[inline(always)]
+pub fn volume_strength<S: Scalar>(concentration: Concentration<S>, molar_volume: MolarVolume<S>) -> S {
+    (concentration * molar_volume / OXYGEN_RATIO).into_value().checkpoint(&symbols::VOLUME_STRENGTH)
 }
 
 /// c = (mass per volume) / M.
@@ -193,6 +199,38 @@ impl Formula<2> for ConcentrationFromVolumes {
         let strength = strength.enter(&symbols::VOLUME_STRENGTH);
         let molar_volume = MolarVolume::new(molar_volume.enter(&symbols::MOLAR_VOLUME));
         from_volume_strength(strength, molar_volume).leave(&symbols::CONCENTRATION)
+    }
+}
+
+/// `volume_strength(concentration_mol_per_dm3, molar_volume_dm3_per_mol)` in volumes of oxygen for one of solution.
+///
+/// ```
+/// use overwater::peroxide::strength::VolumesFromConcentration;
+/// use overwater::scalar::Formula;
+/// // 1.785 mol/dm3 are 20 vol at 0 degC and 1 atm, 21.4 vol with 24.0 dm3/mol.
+/// assert!((VolumesFromConcentration.number([1.7846, 22.414])? - 20.0).abs() < 5e-5);
+/// assert!((VolumesFromConcentration.number([1.7846, 24.0])? - 21.415).abs() < 5e-4);
+/// # Ok::<(), overwater::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, Default)]
+pub struct VolumesFromConcentration;
+
+impl Formula<2> for VolumesFromConcentration {
+    const NAME: &'static str = "volume_strength";
+
+    fn inputs(&self) -> [&'static Bound; 2] {
+        [&bounds::CONCENTRATION_MOL_PER_DM3, &bounds::MOLAR_VOLUME_DM3_PER_MOL]
+    }
+
+    fn output(&self) -> &'static Symbol {
+        &symbols::VOLUME_STRENGTH
+    }
+
+    #[inline(always)]
+    fn evaluate<S: Scalar>(&self, [concentration, molar_volume]: [S; 2]) -> S {
+        let concentration = Concentration::new(concentration.enter(&symbols::CONCENTRATION));
+        let molar_volume = MolarVolume::new(molar_volume.enter(&symbols::MOLAR_VOLUME));
+        volume_strength(concentration, molar_volume).leave(&symbols::VOLUME_STRENGTH)
     }
 }
 
