@@ -1,5 +1,7 @@
 //! Refusals of the core, raised as what Python users catch.
 
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
 use overwater::{Code, Error};
 use overwater_exchange::Refusal;
 use pyo3::exceptions::PyTypeError;
@@ -35,6 +37,12 @@ pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
         "OverwaterError",
         (message, &refusal.code, &refusal.path, &refusal.value, &refusal.allowed, &refusal.advice),
     )
+}
+
+/// What `work` gives; a panic in it is an exception.
+pub(crate) fn caught<T>(py: Python<'_>, work: impl FnOnce() -> PyResult<T>) -> PyResult<T> {
+    // What a panic leaves half-done is dropped: nothing outlives the call.
+    catch_unwind(AssertUnwindSafe(work)).unwrap_or_else(|_| Err(internal(py)))
 }
 
 /// What a panic becomes: it would be a fault of ours, and can be caught like any refusal.

@@ -1,7 +1,9 @@
 //! A request in JSON to an answer in JSON, what the sheet prints of an answer, and the program.
 
 use std::ffi::OsString;
+use std::ops::RangeInclusive;
 
+use overwater::{Code, Error};
 use overwater_exchange::after::answer::{InWaterAnswer, RoomAirAnswer};
 use overwater_exchange::answer::PlanAnswer;
 use overwater_exchange::burn::answer::SampleBurnAnswer;
@@ -16,7 +18,7 @@ use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
 use serde::de::DeserializeOwned;
 
-use crate::refusals::refused;
+use crate::refusals::{caught, refusal, refused};
 
 /// Answers a request in JSON; a refusal is an answer too.
 #[pyfunction]
@@ -32,7 +34,27 @@ fn tasks() -> Vec<&'static str> {
 
 /// What the program prints of an answer, given as the JSON of its `answer`; nothing for a task that has no sheet.
 #[pyfunction]
-fn sheet(py: Python<'_>, task: &str, answer: &str, width: usize) -> PyResult<Option<String>> {
+fn sheet(py: Python<'_>, task: &str, answer: &str, width: i64) -> PyResult<Option<String>> {
+    caught(py, || {
+        let width = columns(width).map_err(|error| refusal(py, &error))?;
+        sheet_of(py, task, answer, width)
+    })
+}
+
+/// A width that a sheet can have.
+fn columns(width: i64) -> Result<usize, Error> {
+    usize::try_from(width).ok().filter(|width| WIDTHS.contains(width)).ok_or_else(|| {
+        Error::new(Code::OutOfRange, "width")
+            .value(format!("{width} columns"))
+            .allowed(format!("{} to {} columns", WIDTHS.start(), WIDTHS.end()))
+            .advice("a terminal has 80")
+    })
+}
+
+/// Columns of a sheet: fewer hold no word, more nobody reads.
+const WIDTHS: RangeInclusive<usize> = 20..=1000;
+
+fn sheet_of(py: Python<'_>, task: &str, answer: &str, width: usize) -> PyResult<Option<String>> {
     let text = py.detach(|| {
         Ok(Some(match task {
             "plan" => overwater_sheet::terminal(&read::<PlanAnswer>(answer)?, width),
@@ -58,9 +80,11 @@ fn sheet(py: Python<'_>, task: &str, answer: &str, width: usize) -> PyResult<Opt
 
 /// The worked solution of an answer to `calculate`, as a piece of HTML.
 #[pyfunction]
-fn working_html(answer: &str) -> PyResult<String> {
-    working(answer, WorkingFormat::Html)
-        .map_err(|error| PyValueError::new_err(format!("not an answer to calculate: {error}")))
+fn working_html(py: Python<'_>, answer: &str) -> PyResult<String> {
+    caught(py, || {
+        working(answer, WorkingFormat::Html)
+            .map_err(|error| PyValueError::new_err(format!("not an answer to calculate: {error}")))
+    })
 }
 
 fn working(answer: &str, format: WorkingFormat) -> serde_json::Result<String> {
@@ -77,14 +101,16 @@ fn read<Answer: DeserializeOwned>(answer: &str) -> serde_json::Result<Answer> {
 /// A lesson file in TOML as the JSON of a request.
 #[pyfunction]
 fn lesson_from_toml(py: Python<'_>, text: &str) -> PyResult<String> {
-    let lesson = overwater_exchange::lesson_from_toml(text).map_err(|refusal| refused(py, &refusal))?;
-    serde_json::to_string(&lesson).map_err(|error| PyValueError::new_err(error.to_string()))
+    caught(py, || {
+        let lesson = overwater_exchange::lesson_from_toml(text).map_err(|refusal| refused(py, &refusal))?;
+        serde_json::to_string(&lesson).map_err(|error| PyValueError::new_err(error.to_string()))
+    })
 }
 
 /// Runs the program `overwater` with its arguments, the first of which is its name, and gives its exit code.
 #[pyfunction]
-fn run_program(py: Python<'_>, arguments: Vec<OsString>) -> u8 {
-    py.detach(|| overwater_cli::run(arguments))
+fn run_program(py: Python<'_>, arguments: Vec<OsString>) -> PyResult<u8> {
+    caught(py, || Ok(py.detach(|| overwater_cli::run(arguments))))
 }
 
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {

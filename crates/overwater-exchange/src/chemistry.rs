@@ -1,6 +1,7 @@
 //! Formulas and equations.
 
 use overwater::chem::{Formula, Reaction, Weights};
+use overwater::reference::elements::STANDARD_ATOMIC_WEIGHTS_SOURCE;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -50,6 +51,8 @@ pub struct FormulaAnswer {
     pub standard_uncertainty_g_per_mol: f64,
     /// The charge, in units of the elementary charge.
     pub charge: i32,
+    /// Where the atomic weights come from.
+    pub source: String,
     /// The atoms, in the order of first writing.
     pub atoms: Vec<AtomAnswer>,
 }
@@ -97,6 +100,7 @@ pub fn formula(request: &FormulaRequest) -> Result<FormulaAnswer, Box<Refusal>> 
         molar_mass_g_per_mol: mass.value_g_per_mol,
         standard_uncertainty_g_per_mol: mass.standard_uncertainty_g_per_mol,
         charge: formula.charge(),
+        source: STANDARD_ATOMIC_WEIGHTS_SOURCE.to_owned(),
         atoms: formula
             .composition()
             .iter()

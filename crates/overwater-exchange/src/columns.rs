@@ -43,6 +43,8 @@ pub struct ColumnsAnswer {
     pub words: String,
     /// Its unit.
     pub unit: String,
+    /// Where the relation comes from.
+    pub source: String,
     /// A result for each row; `null` where there is none, with the reason below.
     pub values: Vec<Option<f64>>,
     /// The rows without a result.
@@ -87,6 +89,8 @@ pub struct FormulaEntry {
     pub words: String,
     /// The result's unit.
     pub unit: String,
+    /// Where the relation comes from.
+    pub source: String,
     /// Its inputs, in order.
     pub inputs: Vec<BoundEntry>,
 }
@@ -161,9 +165,15 @@ pub fn calculate_columns(request: &ColumnsRequest) -> Result<ColumnsAnswer, Box<
         name: result_name(output),
         words: output.name.to_owned(),
         unit: output.unit.text.to_owned(),
+        source: source(&*formula),
         values,
         without_result,
     })
+}
+
+/// Where a relation comes from.
+fn source(formula: &dyn AnyFormula) -> String {
+    formula.output().source.map(|source| source.text.to_owned()).unwrap_or_default()
 }
 
 /// How many rows the columns have.
@@ -203,6 +213,7 @@ pub fn formulas(request: &ListRequest) -> Result<FormulasAnswer, Box<Refusal>> {
         name: result_name(formula.output()),
         words: formula.output().name.to_owned(),
         unit: formula.output().unit.text.to_owned(),
+        source: source(formula),
         inputs: formula.inputs().into_iter().map(BoundEntry::from).collect(),
     };
     let holds = |entry: &FormulaEntry| {

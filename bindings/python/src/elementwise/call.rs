@@ -122,7 +122,8 @@ fn place(inputs: &[Input], keyword: *mut ffi::PyObject, expected: usize) -> Opti
     if inputs.get(expected).is_some_and(is) { Some(expected) } else { inputs.iter().position(is) }
 }
 
-/// The number that an exact float or int is; nothing for other types and for ints that no float can hold.
+/// The number that a float or an exact int is; nothing for other types and for ints that no float can hold. NumPy's own
+/// numbers of double precision are floats to Python.
 pub(super) fn exact(object: *mut ffi::PyObject) -> Option<f64> {
     // SAFETY: the object lives, the interpreter is attached, and each conversion is asked only of its own type.
     unsafe {
@@ -130,7 +131,7 @@ pub(super) fn exact(object: *mut ffi::PyObject) -> Option<f64> {
             return Some(ffi::PyFloat_AsDouble(object));
         }
         if is_exact(object, &raw mut ffi::PyLong_Type) == 0 {
-            return None;
+            return (ffi::PyFloat_Check(object) != 0).then(|| ffi::PyFloat_AsDouble(object));
         }
         let value = ffi::PyLong_AsDouble(object);
         if value == -1.0 && !ffi::PyErr_Occurred().is_null() {
