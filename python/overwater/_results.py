@@ -7,6 +7,7 @@ equal objects, and all of it survives a pickle.
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Mapping
 from html import escape
 from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
@@ -142,20 +143,16 @@ class Result:
         return bundle
 
 
+_PLAIN = str.maketrans("₀₁₂₃₄₅₆₇₈₉⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻", "01234567890123456789+-")
+_LATEX_SIGNS = str.maketrans({"→": r"\rightarrow ", "⇌": r"\rightleftharpoons ", "·": r"\cdot ", " ": r"\ "})
+
+
 def _latex(unicode: str) -> str:
     """A formula with raised and lowered signs as LaTeX."""
-    low, high = "₀₁₂₃₄₅₆₇₈₉", "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻"
-    text = ""
-    for sign in unicode:
-        if sign in low:
-            text += f"_{{{low.index(sign)}}}"
-        elif sign in high:
-            text += f"^{{{'0123456789+-'[high.index(sign)]}}}"
-        else:
-            text += {"→": r"\rightarrow ", "⇌": r"\rightleftharpoons ", "·": r"\cdot ", " ": r"\ "}.get(sign, sign)
-    for raised in (("}_{", ""), ("}^{", "")):
-        text = text.replace(*raised)
-    return rf"$\mathrm{{{text}}}$"
+    # A run at a time: a charge has to stand beside the number below, not in it. The point of a number below is a plain one.
+    lowered = re.sub(r"[₀-₉]+(\.[₀-₉]+)?", lambda run: f"_{{{run[0].translate(_PLAIN)}}}", unicode)
+    raised = re.sub(r"[⁰¹²³⁴-⁹⁺⁻]+", lambda run: f"^{{{run[0].translate(_PLAIN)}}}", lowered)
+    return rf"$\mathrm{{{raised.translate(_LATEX_SIGNS)}}}$"
 
 
 class Formula(Result):

@@ -189,6 +189,33 @@ def test_formula():
     assert refused.value.parameter == "formula" and "request" not in str(refused.value)
 
 
+@pytest.mark.parametrize(
+    ("formula", "latex"),
+    [
+        ("SO4^2-", "SO_{4}^{2-}"),
+        ("MnO4-", "MnO_{4}^{-}"),
+        ("Cr2O7^2-", "Cr_{2}O_{7}^{2-}"),
+        ("NH4+", "NH_{4}^{+}"),
+        ("Fe^3+", "Fe^{3+}"),
+        ("Fe0.947O", "Fe_{0.947}O"),
+        ("C12H22O11", "C_{12}H_{22}O_{11}"),
+        ("CuSO4.5H2O", r"CuSO_{4}\cdot 5H_{2}O"),
+        ("CaSO4.0.5H2O", r"CaSO_{4}\cdot 0.5H_{2}O"),
+    ],
+)
+def test_a_charge_stands_beside_the_number_below(formula, latex):
+    found = Formula(formula)._repr_latex_()
+    assert found == rf"$\mathrm{{{latex}}}$"
+    pytest.importorskip("matplotlib.mathtext").MathTextParser("path").parse(found)
+
+
+def test_an_equation_in_latex():
+    found = Reaction("Cr2O7^2- + H+ + e- -> Cr^3+ + H2O")._repr_latex_()
+    assert found == (
+        r"$\mathrm{Cr_{2}O_{7}^{2-}\ +\ 14\ H^{+}\ +\ 6\ e^{-}\ \rightarrow \ 2\ Cr^{3+}\ +\ 7\ H_{2}O}$"
+    )
+
+
 def test_reaction():
     reaction = Reaction("MnO4- + H+ + e- -> Mn^2+ + H2O")
     assert [(one.coefficient, one.formula) for one in reaction.reactants][:2] == [("1", "MnO4-"), ("8", "H+")]
