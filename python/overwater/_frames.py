@@ -19,7 +19,11 @@ def _narwhals() -> Any:
 
 
 def _is_blank(value: Any) -> bool:
-    return value is None or value != value
+    try:
+        return value is None or bool(value != value)
+    except TypeError:
+        # pandas.NA does not even say whether it equals itself.
+        return True
 
 
 def _row(row: Mapping[str, Any]) -> dict[str, Any]:

@@ -296,6 +296,9 @@ def test_blank_cells_are_left_out():
     frame = pandas.DataFrame({"volume_cm3": [86.5, 60.0], "temperature_c": [21.0, 20.0], "pressure_kpa": [100.36, 100.36], "inside_minus_outside_mm": [12.0, None]})
     found = Reduction(frame)
     assert "inside_minus_outside_mm" in found.request.rows[0] and "inside_minus_outside_mm" not in found.request.rows[1]
+    assert found.request.rows[0]["pressure_kpa"] == 100.36
+    nullable = frame.astype("Float64")
+    assert Reduction(nullable) == Reduction({name: nullable[name] for name in nullable}) == found
 
 
 def test_rates():
