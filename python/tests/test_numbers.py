@@ -5,6 +5,8 @@ import math
 import pickle
 import subprocess
 import sys
+from decimal import Decimal
+from fractions import Fraction
 
 import pytest
 
@@ -93,10 +95,36 @@ def test_what_is_no_number_is_refused_by_the_name_of_the_argument(value):
         overwater.dry_amount(86.5, temperature_c=value, pressure_kpa=100.0)
 
 
-def test_an_int_that_no_float_can_hold_is_refused():
-    with pytest.raises(OverwaterError) as refused:
-        overwater.vapour_pressure(10**400)
-    assert (refused.value.code, refused.value.parameter) == ("too_large", "temperature_c")
+@pytest.mark.parametrize("value", [10**400, Fraction(10**400), [20.0, 10**400]])
+def test_a_number_that_no_float_can_hold_is_refused(value):
+    with pytest.raises(OverwaterError, match="temperature_c") as refused:
+        overwater.vapour_pressure(value)
+    assert (refused.value.code, refused.value.parameter.partition("[")[0]) == ("too_large", "temperature_c")
+
+
+def test_exact_numbers_are_numbers():
+    expected = overwater.vapour_pressure(20.5)
+    for value in (Decimal("20.5"), Fraction(41, 2)):
+        assert overwater.vapour_pressure(value) == expected and type(overwater.vapour_pressure(value)) is float
+        assert overwater.vapour_pressure([value, 20.5]).tolist() == [expected] * 2
+    for value in (Decimal("nan"), Decimal("inf"), Decimal("1e999")):
+        with pytest.raises(OverwaterError, match="temperature_c"):
+            overwater.vapour_pressure(value)
+
+
+@pytest.mark.parametrize(
+    ("value", "words"),
+    [
+        ("warm", "temperature_c is 'warm', not a number"),
+        ([20.0, "warm"], r"temperature_c\[1\] is 'warm', not a number"),
+        ([[20.0], ["warm"]], r"temperature_c\[1\]\[0\] is 'warm', not a number"),
+        ([20.0, None], r"temperature_c\[1\] is None, not a number; write a missing value as float\('nan'\)"),
+        ([True, 20.0], r"temperature_c\[0\] is True"),
+    ],
+)
+def test_the_cell_that_is_no_number_is_named(value, words):
+    with pytest.raises(TypeError, match=words):
+        overwater.vapour_pressure(value)
 
 
 def test_what_help_shows():
