@@ -37,6 +37,15 @@ def numpy() -> Any:
     return module
 
 
+def is_blank(value: Any) -> bool:
+    """Whether a cell of a table has nothing in it: None, NaN or another package's sign of it."""
+    try:
+        return value is None or bool(value != value)
+    except (TypeError, ValueError):
+        # pandas.NA does not even say whether it equals itself; an array says it of each of its elements.
+        return not hasattr(value, "shape")
+
+
 def _refuse(argument: str, what: str, advice: str = _GIVE) -> TypeError:
     return TypeError(f"{argument} is {what}, not a number; {advice}")
 
@@ -45,6 +54,13 @@ def _too_large(argument: str) -> OverwaterError:
     allowed, advice = "what a float can hold", "give a smaller number"
     message = f"{argument} is too large; allowed: {allowed}; {advice}"
     return OverwaterError(message, "too_large", argument, "", allowed, advice)
+
+
+def _float(value: Any, argument: str) -> float:
+    try:
+        return float(value)
+    except OverflowError as error:
+        raise _too_large(argument) from error
 
 
 def _check_dtype(argument: str, dtype: Any, value: Any = None) -> None:
@@ -75,6 +91,8 @@ def _column(value: Any, argument: str, unit: str) -> Column:
                 raise _refuse(argument, "an expression of several columns", "give an expression of one")
             check_unit(argument, unit, value.meta.output_name(raise_if_undetermined=False))
         return Column(argument, value)
+    if not hasattr(value, "dtype") and not hasattr(value, "dtypes"):
+        raise _refuse(argument, f"of type {type(value).__name__}")
     parts = getattr(value, "data_vars", value if hasattr(value, "columns") else None)
     if parts is not None:
         for name in parts:
@@ -131,10 +149,7 @@ def checked(value: Any, argument: str, unit: str) -> Any:
         return _list(value, argument, unit)
     if home(value) in ("decimal", "fractions"):
         # Exact numbers, rounded once.
-        try:
-            return float(value)
-        except OverflowError as error:
-            raise _too_large(argument) from error
+        return _float(value, argument)
     if hasattr(value, "magnitude") and hasattr(value, "to"):
         return _magnitude(value, argument, unit)
     if hasattr(value, "nominal_value") and hasattr(value, "std_dev"):
@@ -167,6 +182,39 @@ def _magnitude(value: Any, argument: str, unit: str) -> Any:
     return magnitude if type(magnitude) in (int, float) else checked(magnitude, argument, unit)
 
 
+def cells(value: Any, argument: str, unit: str) -> Any:
+    """An argument as one float, or as a list of floats with None for what is missing.
+
+    Raises
+    ------
+    TypeError
+        For what is no number and no one-dimensional column of numbers, with the name of the argument.
+    OverwaterError
+        For a column in another unit.
+    """
+    if type(value) in (float, int):
+        return _float(value, argument)
+    if not isinstance(value, (list, tuple, range)):
+        value = checked(value, argument, unit)
+        value = value.value if isinstance(value, Column) else value
+        if hasattr(value, "meta"):
+            raise _refuse(argument, "an expression, which has no rows yet", "give a column")
+        array = numpy().asarray(value)
+        if array.ndim > 1:
+            raise TypeError(f"{argument} has {array.ndim} dimensions; give a column, which has one")
+        if array.ndim == 0:
+            return float(array)
+        value = array.tolist()
+    return [None if is_blank(one) else _one(one, f"{argument}[{index}]", unit) for index, one in enumerate(value)]
+
+
+def _one(value: Any, argument: str, unit: str) -> float:
+    found = value if type(value) in (float, int) else checked(value, argument, unit)
+    if getattr(found, "shape", ()) != () or isinstance(found, Column):
+        raise _refuse(argument, "a column in a column", "give a number")
+    return _float(found, argument)
+
+
 def shapes_that_differ(names: Sequence[str], values: Sequence[Any]) -> str | None:
     """The shapes of the arrays in words; nothing where they broadcast together."""
     shapes = [(name, numpy().shape(value)) for name, value in zip(names, values, strict=True)]
@@ -177,4 +225,4 @@ def shapes_that_differ(names: Sequence[str], values: Sequence[Any]) -> str | Non
     return None
 
 
-__all__ = ["checked", "named_result", "shapes_that_differ"]
+__all__ = ["cells", "checked", "is_blank", "named_result", "shapes_that_differ"]

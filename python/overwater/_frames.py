@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from ._arguments import is_blank
 from ._errors import OverwaterError
 
 _MISSING = "reading a data frame needs the package narwhals: pip install overwater[frames]"
@@ -18,17 +19,9 @@ def _narwhals() -> Any:
     return narwhals
 
 
-def _is_blank(value: Any) -> bool:
-    try:
-        return value is None or bool(value != value)
-    except TypeError:
-        # pandas.NA does not even say whether it equals itself.
-        return True
-
-
 def _row(row: Mapping[str, Any]) -> dict[str, Any]:
     """A blank cell is left out, as in a table of the program."""
-    return {str(name): value for name, value in row.items() if not _is_blank(value)}
+    return {str(name): value for name, value in row.items() if not is_blank(value)}
 
 
 def rows(readings: Any) -> list[dict[str, Any]]:

@@ -47,6 +47,12 @@ def test_pandas_missing_values_have_no_result():
     assert str(found.dtype) == "Float64" and found.isna().tolist() == [False, True]
 
 
+def test_pandas_missing_sign_is_no_number():
+    for value in (pandas.NA, pandas.NaT, [20.0, pandas.NA]):
+        with pytest.raises(TypeError, match="temperature_c"):
+            overwater.vapour_pressure(value)
+
+
 @pytest.mark.parametrize("column", [["20", "21"], [True, False], [None, "x"], pandas.to_datetime(["2026-11-28"]), [1 + 0j]])
 def test_pandas_columns_that_are_no_numbers_are_named(column):
     with pytest.raises(TypeError, match="temperature_c"):
