@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from ._columns import Column, check_cells, check_polars, home, named_result
-from ._errors import OverwaterError
+from ._errors import OverwaterError, refused
 from ._units import check_unit
 
 # How a units package writes what the library writes otherwise.
@@ -51,9 +51,7 @@ def _refuse(argument: str, what: str, advice: str = _GIVE) -> TypeError:
 
 
 def _too_large(argument: str) -> OverwaterError:
-    allowed, advice = "what a float can hold", "give a smaller number"
-    message = f"{argument} is too large; allowed: {allowed}; {advice}"
-    return OverwaterError(message, "too_large", argument, "", allowed, advice)
+    return refused("too_large", argument, "", "what a float can hold", "give a smaller number")
 
 
 def _float(value: Any, argument: str) -> float:

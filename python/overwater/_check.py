@@ -9,7 +9,7 @@ from typing import Any, NamedTuple
 from . import _native
 from ._arguments import cells
 from ._ask import FORMAT, ask, written
-from ._errors import OverwaterError
+from ._errors import OverwaterError, refused
 
 
 class Unfit(NamedTuple):
@@ -62,16 +62,15 @@ def check(function: str | Callable[..., Any], **inputs: Any) -> list[Unfit]:
     columns = {key: cells(value, key, units.get(key, "")) for key, value in inputs.items()}
     lengths = {key: len(column) for key, column in columns.items() if isinstance(column, list)}
     if len(set(lengths.values())) > 1:
-        said = ", ".join(f"{key} has {length}" for key, length in lengths.items())
-        advice = "give columns of one length"
-        raise OverwaterError(f"{name}: {said} rows; {advice}", "contradiction", name, said, "", advice)
+        said = ", ".join(f"{key} of {length} rows" for key, length in lengths.items())
+        raise refused("contradiction", name, said, "", "give columns of one length")
     # Also where there is no row, an input that is unknown or left out is told.
     _refusal(called, dict.fromkeys(columns, None))
     found = []
     for row in range(next(iter(lengths.values()), 1)):
-        refused = _refusal(called, {key: column[row] if isinstance(column, list) else column for key, column in columns.items()})
-        if refused is not None:
-            found.append(Unfit(row, *refused))
+        reason = _refusal(called, {key: column[row] if isinstance(column, list) else column for key, column in columns.items()})
+        if reason is not None:
+            found.append(Unfit(row, *reason))
     return found
 
 

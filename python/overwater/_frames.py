@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ._arguments import is_blank
-from ._errors import OverwaterError
+from ._errors import refused
 
 _MISSING = "reading a data frame needs the package narwhals: pip install overwater[frames]"
 
@@ -42,9 +42,8 @@ def rows(readings: Any) -> list[dict[str, Any]]:
     if isinstance(readings, Mapping):
         lengths = {str(name): len(column) for name, column in readings.items()}
         if len(set(lengths.values())) > 1:
-            said = ", ".join(f"{name} has {length}" for name, length in lengths.items())
-            advice = "give columns of one length"
-            raise OverwaterError(f"readings: {said} rows; {advice}", "contradiction", "readings", said, "", advice)
+            said = ", ".join(f"{name} of {length} rows" for name, length in lengths.items())
+            raise refused("contradiction", "readings", said, "", "give columns of one length")
         names, columns = list(readings), list(readings.values())
         return [_row(dict(zip(names, row, strict=True))) for row in zip(*columns, strict=True)]
     if isinstance(readings, Sequence) and not isinstance(readings, (str, bytes)):

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ._errors import refused
+
 if TYPE_CHECKING:
     from ._results import Budget, Burn, Plan, RateFit, Reduction, Run
 
@@ -38,10 +40,7 @@ def reduction(result: Reduction, ax: Any, wanted: str | None) -> Any:
     names = [one.name for one in result.rows[0].results] if result.rows else list(summaries)
     name = wanted if wanted is not None else names[-1]
     if name not in names:
-        from ._errors import UnknownNameError
-
-        allowed = ", ".join(names)
-        raise UnknownNameError(f"result = {name} is not known; allowed: {allowed}", "unknown_name", "result", name, allowed)
+        raise refused("unknown_name", "result", name, ", ".join(names))
     ax = _axes(ax)
     points = [(row.row, one) for row in result.rows for one in row.results if one.name == name]
     ax.plot([row for row, _ in points], [one.value for _, one in points], "o", label="rows")
@@ -84,10 +83,7 @@ def run(result: Run, ax: Any, wanted: str) -> Any:
     """One quantity against time, and the times at which vessels are full."""
     names = [name for name in (result.curve[0] if result.curve else ()) if name != "time_s"]
     if wanted not in names:
-        from ._errors import UnknownNameError
-
-        allowed = ", ".join(names)
-        raise UnknownNameError(f"quantity = {wanted} is not known; allowed: {allowed}", "unknown_name", "quantity", wanted, allowed)
+        raise refused("unknown_name", "quantity", wanted, ", ".join(names))
     ax = _axes(ax)
     ax.plot([point.time_s for point in result.curve], [point[wanted] for point in result.curve])
     for vessel in result.vessels:

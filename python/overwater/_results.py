@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
 
 from . import _frames, _native, _plots
 from ._ask import FORMAT, ask, written
+from ._errors import refused
 from ._parts import Part
 
 if TYPE_CHECKING:
@@ -74,20 +75,38 @@ class Result:
     def from_dict(cls: type[_R], document: Mapping[str, Any]) -> _R:
         """What `to_dict` gave, without working it out again; a document without an answer is worked out.
 
+        An answer is taken on trust: whether it belongs to the request is only known by leaving it out.
+
         Raises
         ------
-        ValueError
-            For a document of another task.
+        TypeError
+            For what is no mapping.
         OverwaterError
-            Where the request is refused.
+            For a document of another task or format, for a key that is missing or not known, and where the request is
+            refused.
         """
-        if document.get("task") != cls._task:
-            raise ValueError(f"this is a document of the task {document.get('task')!r}, not of {cls._task!r}")
+        if not isinstance(document, Mapping):
+            raise TypeError(f"document is of type {type(document).__name__}; give a dict, as json.loads gives it of a text")
+        keys = ("format", "task", "request", "answer")
+        for key in document:
+            if key not in keys:
+                raise refused("unknown_name", str(key), "", ", ".join(keys))
+        for key, value in (("format", FORMAT), ("task", cls._task)):
+            if key not in document:
+                raise refused("missing", key, "", str(value), "give what to_dict gave")
+            if document[key] != value:
+                raise refused("contradiction", key, str(document[key]), str(value), f"this is read as a {cls.__name__}")
+        for key in ("request", "answer"):
+            part = document.get(key)
+            if part is None and key == "request":
+                raise refused("missing", key, "", "a mapping", "give what to_dict gave")
+            if part is not None and not isinstance(part, Mapping):
+                raise refused("syntax", key, "", "a mapping", f"it is of type {type(part).__name__}")
+            if part is not None and part.get("format") != FORMAT:
+                raise refused("contradiction", f"{key}.format", str(part.get("format", "nothing")), str(FORMAT))
         asked = written(document["request"])
         answer = document.get("answer")
-        if answer is None:
-            return cls._restore(asked, ask(cls._task, asked))
-        return cls._restore(asked, json.dumps(answer, separators=(",", ":")))
+        return cls._restore(asked, ask(cls._task, asked) if answer is None else json.dumps(answer, separators=(",", ":")))
 
     def __getattr__(self, name: str) -> Any:
         if name.startswith("_"):

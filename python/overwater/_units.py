@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 
 from . import _native
-from ._errors import OverwaterError
+from ._errors import refused
 
 # Units of one kind, as they are written at the end of a column's name or in an attribute, in lower case. The first name
 # of each is the one of the library.
@@ -121,8 +121,7 @@ def check_unit(argument: str, unit: str, name: object, attribute: object = None)
         ours = unit or "a plain number"
         of_one_kind = (_kind_and_unit(said) or (-1,))[0] == (_kind_and_unit(unit or _PLAIN) or (-2,))[0]
         advice = f"convert it to {ours} first" if of_one_kind else "give the column that is meant, or rename it"
-        message = f"{argument} contradicts another value; allowed: {ours}; {where} says {said}: {advice}"
-        raise OverwaterError(message, "contradiction", argument, said, ours, advice)
+        raise refused("contradiction", argument, said, ours, f"{where} says {said}: {advice}")
 
 
 __all__ = ["check_unit"]

@@ -59,7 +59,7 @@ def test_the_usual_value_holds_as_in_a_call():
 def test_what_cannot_be_asked_is_refused():
     with pytest.raises(UnknownNameError, match="did you mean vapour_pressure"):
         check("vapor_pressure", temperature_c=[20.0])
-    with pytest.raises(OverwaterError, match="temperature_c has 2, pressure_kpa has 1 rows"):
+    with pytest.raises(OverwaterError, match="temperature_c of 2 rows, pressure_kpa of 1 rows contradicts"):
         check("molar_volume", temperature_c=[20.0, 21.0], pressure_kpa=[100.0])
     for rows in ([], [20.0]):
         with pytest.raises(TypeError, match="did you mean temperature_c"):

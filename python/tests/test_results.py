@@ -4,9 +4,12 @@ import copy
 import csv
 import html.parser
 import json
+import math
 import pickle
 import re
 import tomllib
+from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
@@ -167,9 +170,38 @@ def test_a_notebook_may_choose(result):
     assert ("text/latex" in bundle) == hasattr(type(result), "_repr_latex_")
 
 
-def test_documents_of_other_tasks_are_refused(result):
-    with pytest.raises(ValueError, match="task"):
-        type(result).from_dict({**result.to_dict(), "task": "version"})
+@pytest.mark.parametrize(
+    ("change", "code", "parameter"),
+    [
+        ({"task": "version"}, "contradiction", "task"),
+        ({"task": None}, "contradiction", "task"),
+        ({"format": 2}, "contradiction", "format"),
+        ({"request": None}, "missing", "request"),
+        ({"request": [1]}, "syntax", "request"),
+        ({"request": {}}, "contradiction", "request.format"),
+        ({"answer": "text"}, "syntax", "answer"),
+        ({"answer": {}}, "contradiction", "answer.format"),
+        ({"anwser": {}}, "unknown_name", "anwser"),
+    ],
+)
+def test_documents_that_to_dict_did_not_give_are_refused(change, code, parameter):
+    with pytest.raises(OverwaterError, match=re.escape(parameter)) as refused:
+        Formula.from_dict({**Formula("H2O").to_dict(), **change})
+    assert (refused.value.code, refused.value.parameter) == (code, parameter)
+
+
+@pytest.mark.parametrize("key", ["format", "task", "request"])
+def test_documents_with_a_hole_are_refused(key):
+    document = Formula("H2O").to_dict()
+    del document[key]
+    with pytest.raises(OverwaterError, match=f"{key} is missing"):
+        Formula.from_dict(document)
+
+
+@pytest.mark.parametrize("document", ["{}", [], None, 1])
+def test_documents_that_are_no_mappings_are_refused(document):
+    with pytest.raises(TypeError, match="document is of type"):
+        Formula.from_dict(document)
 
 
 def test_results_of_different_requests_differ():
@@ -287,7 +319,7 @@ def test_reduction_of_every_kind_of_table():
     for wrong in ("text", 3, [1, 2], None):
         with pytest.raises(TypeError, match="readings"):
             Reduction(wrong)
-    with pytest.raises(OverwaterError, match="volume_cm3 has 1"):
+    with pytest.raises(OverwaterError, match="volume_cm3 of 1"):
         Reduction({**columns, "volume_cm3": [1.0]})
 
 
@@ -336,12 +368,41 @@ def test_working():
     assert refused.value.parameter == "inputs.temperature_c"
 
 
-def test_numbers_that_are_none_are_refused_in_requests():
+@pytest.mark.parametrize(
+    ("ask", "path", "value"),
+    [
+        (lambda: Working("vapour_pressure", temperature_c=math.nan), "inputs.temperature_c", "NaN"),
+        (lambda: Working("vapour_pressure", temperature_c=-math.inf), "inputs.temperature_c", "-inf"),
+        (lambda: Burn("sulfur", mass_g=math.inf), "mass_g", "inf"),
+        (lambda: Plan(stock={"strength": "20 vol"}, vessels=[{"volume_cm3": math.nan}]), "vessels[0].volume_cm3", "NaN"),
+        (lambda: Reduction([{"volume_cm3": 1.0}, {"volume_cm3": math.inf}]), "rows[1].volume_cm3", "inf"),
+    ],
+)
+def test_numbers_that_are_none_are_refused_in_requests(ask, path, value):
     with pytest.raises(OverwaterError) as refused:
-        Working("vapour_pressure", temperature_c=float("nan"))
-    assert refused.value.code == "not_a_number"
-    with pytest.raises(TypeError, match="object"):
+        ask()
+    error = refused.value
+    assert (error.code, error.parameter, error.value) == ("not_a_number", path, value)
+    assert str(error).startswith(f"{path} = {value} is not a finite number")
+
+
+def test_what_has_no_place_in_a_request_is_named():
+    numpy = pytest.importorskip("numpy")
+    with pytest.raises(TypeError, match="stock is of type object"):
         Plan(stock=object())
+    with pytest.raises(TypeError, match="mass_g is an array, not a number"):
+        Burn("sulfur", mass_g=numpy.array([0.1, 0.2]))
+    with pytest.raises(TypeError, match=r"vessels\[1\] has the key 3"):
+        Plan(stock={"strength": "20 vol"}, vessels=[{}, {3: 4}])
+    with pytest.raises(TypeError, match=r"vessels\[0\].burn is of type set"):
+        Plan(stock={"strength": "20 vol"}, vessels=[{"burn": {"sulfur"}}])
+
+
+def test_numbers_of_every_kind_have_a_place_in_a_request():
+    numpy = pytest.importorskip("numpy")
+    expected = Burn("sulfur", mass_g=0.5)
+    for mass in (numpy.float64(0.5), numpy.float32(0.5), numpy.array(0.5), Decimal("0.5"), Fraction(1, 2)):
+        assert Burn("sulfur", mass_g=mass) == expected
 
 
 @pytest.mark.parametrize("name", ["Plan", "Reduction", "RateFit", "Budget"])
