@@ -427,7 +427,57 @@ class Burn(Result):
         return _plots.burn(self, ax)
 
 
-class Reduction(Result):
+class _OfReadings(Result):
+    """What comes of a table of readings, and goes back into the kind of table that it came in."""
+
+    __slots__ = ("_backend", "_index")
+    _backend: str
+    _index: Any
+
+    if TYPE_CHECKING:
+        rows_read: int
+        rows_good: int
+        bad_rows: tuple[Part, ...]
+        notes: tuple[str, ...]
+
+    def __init__(self, readings: Any, **options: Any) -> None:
+        if "rows" in options:
+            raise TypeError("rows is given twice, as readings and by name; leave rows out")
+        table = _frames.read(readings)
+        self._ask({**options, "rows": table.rows})
+        self._remember(table.backend, table.index)
+
+    def _remember(self, backend: str, index: Any) -> None:
+        object.__setattr__(self, "_backend", backend)
+        object.__setattr__(self, "_index", index)
+
+    @classmethod
+    def _restore(cls: type[_R], asked: str, answer: str, backend: str = "pandas", index: Any = None) -> _R:
+        result = cls.__new__(cls)
+        result._fill(asked, answer)
+        result._remember(backend, index)
+        return result
+
+    def __reduce__(self) -> tuple[Any, tuple[Any, ...]]:
+        return type(self)._restore, (self._asked, self._answer, self._backend, self._index)
+
+    def columns(self) -> dict[str, list[Any]]:
+        """A row for each row of the readings."""
+        raise NotImplementedError
+
+    def to_frame(self, backend: str | None = None) -> Any:
+        """The columns as a data frame, a row for each row of the readings.
+
+        Parameters
+        ----------
+        backend : {"pandas", "polars", "pyarrow"}, optional
+            The package of the frame; that of the readings where it is left out, or pandas where they were in no frame.
+            The index of a pandas frame is kept.
+        """
+        return _frames.frame(self.columns(), self._backend if backend is None else backend, self._index)
+
+
+class Reduction(_OfReadings):
     """Rows of readings, reduced: amounts, volumes, yields, molar masses, with the size of each correction.
 
     Parameters
@@ -450,22 +500,37 @@ class Reduction(Result):
         rows: tuple[Part, ...]
         summary: tuple[Part, ...]
         slope: Part | None
-        notes: tuple[str, ...]
 
-    def __init__(self, readings: Any, **options: Any) -> None:
-        self._ask({**options, "rows": _frames.rows(readings)})
+    def _every_row(self) -> list[Part]:
+        """All rows that have a result; an answer keeps the first of them only."""
+        kept = max(len(self.rows), len(self.bad_rows))
+        if len(self.rows) == self.rows_good:
+            return list(self.rows)
+        request = self.request.to_dict()
+        request.pop("working", None)
+        whole = []
+        for start in range(0, self.rows_read, kept):
+            part = Part(json.loads(ask(self._task, written({**request, "rows": request["rows"][start : start + kept]}))))
+            whole += [Part({**row.to_dict(), "row": row.row + start}) for row in part.rows]
+        return whole
 
     def columns(self) -> dict[str, list[Any]]:
-        """The results as columns, a row for each row that was read."""
-        names = dict.fromkeys(result.name for row in self.rows for result in row.results)
-        columns: dict[str, list[Any]] = {"row": [row.row for row in self.rows], "label": [row.label for row in self.rows]}
-        for name in names:
-            columns[name] = [{result.name: result.value for result in row.results}.get(name) for row in self.rows]
-        return columns
-
-    def to_frame(self, backend: str = "pandas") -> Any:
-        """The results as a data frame of the package named: ``"pandas"``, ``"polars"`` or ``"pyarrow"``."""
-        return _frames.frame(self.columns(), backend)
+        """The results as columns, a row for each row that was read; where it has no result, ``bad_rows`` says why."""
+        found: dict[int, dict[str, Any]] = {}
+        for row in self._every_row():
+            found[row.row] = values = {}
+            for result in row.results:
+                values[result.name] = result.value
+                if row.uncertainty is not None and row.uncertainty.name == result.name:
+                    for kind in ("standard_uncertainty", "half_width"):
+                        values[f"{result.name}_{kind}"] = row.uncertainty[kind]
+        names = dict.fromkeys(name for values in found.values() for name, value in values.items() if value is not None)
+        rows = range(1, self.rows_read + 1)
+        return {
+            "row": list(rows),
+            "label": [row.get("label") for row in self.request.rows],
+            **{name: [found.get(row, {}).get(name) for row in rows] for name in names},
+        }
 
     def plot(self, ax: Any = None, *, result: str | None = None) -> Any:
         """One result, row by row, with its mean; gives the axes.
@@ -475,7 +540,7 @@ class Reduction(Result):
         return _plots.reduction(self, ax, result)
 
 
-class RateFit(Result):
+class RateFit(_OfReadings):
     """Readings against time: initial rates, curves, half-lives, orders, and what several runs tell together.
 
     Parameters
@@ -500,20 +565,15 @@ class RateFit(Result):
         arrhenius: Part | None
         warnings: tuple[str, ...]
 
-    def __init__(self, readings: Any, **options: Any) -> None:
-        self._ask({**options, "rows": _frames.rows(readings)})
-
     def columns(self) -> dict[str, list[Any]]:
-        """Every reading with the fitted value beside it, as columns."""
-        points = [(run.run, point) for run in self.runs for point in run.points]
+        """Every reading with the fitted value beside it, as columns; where it was not used, ``bad_rows`` says why."""
+        points = {point.row: (run.run, point) for run in self.runs for point in run.points}
+        rows = range(1, self.rows_read + 1)
         return {
-            "run": [run for run, _ in points],
-            **{name: [point[name] for _, point in points] for name in ("row", "x", "y", "fitted")},
+            "run": [points[row][0] if row in points else None for row in rows],
+            "row": list(rows),
+            **{name: [points[row][1][name] if row in points else None for row in rows] for name in ("x", "y", "fitted")},
         }
-
-    def to_frame(self, backend: str = "pandas") -> Any:
-        """The readings with the fitted values, as a data frame of the package named."""
-        return _frames.frame(self.columns(), backend)
 
     def plot(self, ax: Any = None) -> Any:
         """Readings and fitted curves; gives the axes."""

@@ -308,7 +308,7 @@ def test_reduction_of_every_kind_of_table():
     columns = {key: [row[key] for row in rows] for key in rows[0]}
     expected = Reduction(rows)
     assert Reduction(columns) == expected
-    amounts = expected.columns()["amount_mmol"] if "amount_mmol" in expected.columns() else None
+    amounts = expected.columns()["amount_mmol"]
     assert amounts == [overwater.dry_amount(**row) for row in rows]
     pandas, polars = pytest.importorskip("pandas"), pytest.importorskip("polars")
     pytest.importorskip("narwhals")
@@ -321,6 +321,99 @@ def test_reduction_of_every_kind_of_table():
             Reduction(wrong)
     with pytest.raises(OverwaterError, match="volume_cm3 of 1"):
         Reduction({**columns, "volume_cm3": [1.0]})
+    for series in (pandas.Series([1.0]), polars.Series([1.0])):
+        with pytest.raises(TypeError, match="readings is a Series"):
+            Reduction(series)
+    with pytest.raises(TypeError, match="rows is given twice"):
+        Reduction(rows, rows=rows)
+
+
+@pytest.mark.parametrize(
+    ("change", "words"),
+    [
+        ({"temperature_c": 21.0}, r"temperature_c is of type float, not a column; .* given=\{'temperature_c': 21.0\}"),
+        ({"label": "ab"}, "label is of type str, not a column"),
+        ({"volume_cm3": [86.5, True]}, "row 2, volume_cm3 is True"),
+        ({"volume_cm3": [[86.5], 60.0]}, "row 1, volume_cm3 is of type list"),
+    ],
+)
+def test_what_is_no_cell_is_named_by_row_and_column(change, words):
+    columns = {"volume_cm3": [86.5, 60.0], "temperature_c": [21.0, 20.0], "pressure_kpa": [100.36, 100.36]}
+    with pytest.raises(TypeError, match=words):
+        Reduction({**columns, **change})
+    numpy, pandas = pytest.importorskip("numpy"), pytest.importorskip("pandas")
+    with pytest.raises(TypeError, match="row 1, volume_cm3 is (np.)?True"):
+        Reduction([{"volume_cm3": numpy.True_}])
+    with pytest.raises(TypeError, match="row 1, volume_cm3 is True"):
+        Reduction(pandas.DataFrame({"volume_cm3": [True]}))
+
+
+def dry_amounts(rows):
+    """The amount of each row, by the function; none where it is refused."""
+    found = []
+    for row in rows:
+        try:
+            found.append(overwater.dry_amount(**row))
+        except OverwaterError:
+            found.append(None)
+    return found
+
+
+def test_a_frame_goes_back_with_every_row_and_its_index():
+    pandas, polars = pytest.importorskip("pandas"), pytest.importorskip("polars")
+    rows = [{"volume_cm3": 60.0 + row, "temperature_c": 21.0, "pressure_kpa": 100.36} for row in range(5)]
+    rows[2]["temperature_c"] = 300.0
+    frame = pandas.DataFrame(rows, index=list("abcde"))
+    found = Reduction(frame)
+    assert [bad.row for bad in found.bad_rows] == [3]
+    for again in (found, pickle.loads(pickle.dumps(found))):
+        back = again.to_frame()
+        assert list(back.index) == list("abcde") and list(back["row"]) == [1, 2, 3, 4, 5]
+        assert back["amount_mmol"].isna().tolist() == [False, False, True, False, False]
+        assert back["amount_mmol"].dropna().tolist() == [value for value in dry_amounts(rows) if value is not None]
+        joined = frame.join(back)
+        assert len(joined) == 5 and joined.loc["e", "amount_mmol"] == dry_amounts(rows)[4]
+    assert isinstance(found.to_frame("polars"), polars.DataFrame)
+    back = Reduction(polars.DataFrame(rows).lazy()).to_frame()
+    assert isinstance(back, polars.DataFrame) and back["amount_mmol"].to_list() == dry_amounts(rows)
+    assert isinstance(Reduction(rows).to_frame(), pandas.DataFrame)
+    with pytest.raises(UnknownNameError, match="backend = pd is not known; allowed: pandas, polars, pyarrow"):
+        found.to_frame("pd")
+
+
+def test_more_rows_than_an_answer_keeps():
+    rows = [{"volume_cm3": 60.0 + row / 100, "temperature_c": 21.0, "pressure_kpa": 100.36} for row in range(450)]
+    for row in (5, 210, 430):
+        rows[row]["temperature_c"] = 300.0
+    found = Reduction(rows)
+    assert len(found.rows) < found.rows_good == 447
+    assert found.columns()["row"] == list(range(1, 451))
+    assert found.columns()["amount_mmol"] == dry_amounts(rows)
+
+
+def test_the_uncertainty_that_was_asked_for_is_a_column():
+    row = {"volume_cm3": 45.0, "temperature_c": 20.0, "pressure_kpa": 100.9}
+    readings = {"volume_cm3": {"half_width": 0.5}}
+    # The amount goes as the volume; the standard uncertainty of a rectangle is its half-width over the root of three.
+    amount = overwater.dry_amount(**row)
+    columns = Reduction([row, {}], uncertainty={"rules": "gum", "readings": readings}).columns()
+    assert columns["amount_mmol_standard_uncertainty"] == [pytest.approx(amount * 0.5 / 45.0 / math.sqrt(3), rel=1e-9), None]
+    columns = Reduction([row], uncertainty={"rules": "school", "readings": readings}).columns()
+    assert "amount_mmol_standard_uncertainty" not in columns
+    assert columns["amount_mmol_half_width"] == [pytest.approx(amount * 0.5 / 45.0, rel=1e-9)]
+    assert set(Reduction([row]).columns()) == {"row", "label", "amount_mmol"}
+
+
+def test_a_frame_of_rates_has_every_reading():
+    pandas = pytest.importorskip("pandas")
+    rows = readings("rate-at-five-temperatures.csv")
+    rows[3]["volume_cm3"] = -1.0
+    frame = pandas.DataFrame(rows, index=[f"r{number}" for number in range(len(rows))])
+    back = RateFit(frame, **options("rate-at-five-temperatures.toml")).to_frame()
+    assert list(back.index) == list(frame.index)
+    assert back["y"].isna().sum() == 1 and math.isnan(back.loc["r3", "y"])
+    good = back.drop("r3")
+    assert good["y"].tolist() == frame.drop("r3")["volume_cm3"].tolist() and good["run"].tolist() == frame.drop("r3")["run"].tolist()
 
 
 def test_blank_cells_are_left_out():
@@ -426,4 +519,6 @@ def test_the_figure_of_a_reduction_shows_the_values():
     assert axes.lines[0].get_ydata().tolist() == found.columns()["amount_mmol"]
     with pytest.raises(UnknownNameError, match="amount_mmol"):
         found.plot(result="amount_mol")
+    with pytest.raises(OverwaterError, match="bad_rows says why"):
+        Reduction([{"volume_cm3": -1.0}]).plot()
     pyplot.close("all")
