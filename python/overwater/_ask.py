@@ -57,12 +57,11 @@ def written(document: Any) -> str:
 
 def refusal(error: Mapping[str, str]) -> OverwaterError:
     """The exception that says what an answer with an error says."""
-    path = error["path"].removeprefix("request").removeprefix(".")
-    message = error["message"]
+    path, message = error["path"].removeprefix("request."), error["message"]
     if message.startswith(error["path"]):
         message = path + message[len(error["path"]) :]
     kind = UnknownNameError if error["code"] == "unknown_name" else OverwaterError
-    return kind(message.strip(), error["code"], path, error["value"], error["allowed"], error["advice"])
+    return kind(message, error["code"], path, error["value"], error["allowed"], error["advice"])
 
 
 def ask(task: str, request: str) -> str:

@@ -8,21 +8,44 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Iterable, Mapping
+from difflib import get_close_matches
+from functools import wraps
 from html import escape
-from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
+from typing import TYPE_CHECKING, Any, ClassVar, ParamSpec, TypeVar
 
 from . import _frames, _native, _plots
 from ._ask import FORMAT, ask, written
-from ._errors import refused
+from ._errors import OverwaterError, refused
 from ._parts import Part
 
 if TYPE_CHECKING:
     from typing_extensions import Self
 
 _R = TypeVar("_R", bound="Result")
+_P = ParamSpec("_P")
 
 _PRE = "white-space:pre;overflow-x:auto;color:inherit;background:transparent"
+
+
+def _named(init: Callable[_P, None]) -> Callable[_P, None]:
+    """A constructor that names the keyword which is meant, as the library does for the keys of a request."""
+    names = init.__code__.co_varnames[1 : init.__code__.co_argcount + init.__code__.co_kwonlyargcount]
+
+    @wraps(init)
+    def checked(*arguments: _P.args, **keywords: _P.kwargs) -> None:
+        for keyword in keywords:
+            if keyword not in names:
+                near = get_close_matches(keyword, names, 1)
+                hint = f"did you mean {near[0]}?" if near else f"it has {', '.join(names)}"
+                raise TypeError(f"{type(arguments[0]).__name__}() has no argument {keyword}; {hint}")
+        init(*arguments, **keywords)
+
+    return checked
+
+
+def _several(number: int, what: str) -> str:
+    return f"{number} {what}" if number == 1 else f"{number} {what}s"
 
 
 class Result:
@@ -139,8 +162,12 @@ class Result:
     def __deepcopy__(self, memo: object) -> Self:
         return self
 
+    def _brief(self) -> str:
+        """What a reader wants to see of it in one line."""
+        raise NotImplementedError
+
     def __repr__(self) -> str:
-        return f"<overwater {type(self).__name__}>"
+        return f"<{type(self).__name__}: {self._brief()}>"
 
     def sheet(self, width: int = 80) -> str:
         """What the program prints of it, at most `width` columns wide."""
@@ -207,6 +234,7 @@ class Formula(Result):
         charge: int
         atoms: tuple[Part, ...]
 
+    @_named
     def __init__(self, formula: str, *, weights: str = "exact") -> None:
         self._ask({"formula": formula, "weights": weights})
 
@@ -261,6 +289,7 @@ class Reaction(Result):
         reactants: tuple[Part, ...]
         products: tuple[Part, ...]
 
+    @_named
     def __init__(self, equation: str) -> None:
         self._ask({"equation": equation})
 
@@ -323,6 +352,12 @@ class Plan(Result):
         """Plans a lesson in the words of a lesson file."""
         return cls(**_from_toml(text))
 
+    def _brief(self) -> str:
+        volume = sum(vessel.moist_cm3 for vessel in self.gas.vessels)
+        peroxide, cautions = self.requisition.issue_in_all_cm3, _several(len(self.cautions), "caution")
+        vessels = _several(len(self.gas.vessels), "vessel")
+        return f"{vessels}, {volume:.6g} cm3 of gas from {peroxide:.6g} cm3 of peroxide solution, {cautions}"
+
     def plot(self, ax: Any = None) -> Any:
         """The gas in each vessel, as bars; gives the axes."""
         return _plots.plan(self, ax)
@@ -359,6 +394,7 @@ class Run(Result):
         events: tuple[Part, ...]
         vessels: tuple[Part, ...]
         filled_at_s: float | None
+        reached_s: float
         top_temperature_c: float
         top_flow_cm3_per_s: float
         sensitivities: tuple[Part, ...]
@@ -366,6 +402,11 @@ class Run(Result):
 
     def __init__(self, **preparation: Any) -> None:
         self._ask(preparation)
+
+    def _brief(self) -> str:
+        full = sum(vessel.full_at_s is not None for vessel in self.vessels)
+        wrong = _several(len(self.findings), "finding")
+        return f"{full} of {_several(len(self.vessels), 'vessel')} full after {self.reached_s:.0f} s, {wrong}"
 
     def columns(self) -> dict[str, list[Any]]:
         """The curves against time as columns."""
@@ -422,6 +463,10 @@ class Burn(Result):
     def __init__(self, sample: str, **rest: Any) -> None:
         self._ask({**rest, "sample": sample})
 
+    def _brief(self) -> str:
+        equations = " or ".join(answer.equation for answer in self.answers)
+        return f"{self.mass_g:.6g} g of {self.sample.name} in {self.jar.volume_cm3:.6g} cm3, {equations}"
+
     def plot(self, ax: Any = None) -> Any:
         """The gas of the jar before the burn and after it, as stacked bars; gives the axes."""
         return _plots.burn(self, ax)
@@ -460,6 +505,13 @@ class _OfReadings(Result):
 
     def __reduce__(self) -> tuple[Any, tuple[Any, ...]]:
         return type(self)._restore, (self._asked, self._answer, self._backend, self._index)
+
+    def _means(self) -> Iterable[str]:
+        """What all rows tell together."""
+        raise NotImplementedError
+
+    def _brief(self) -> str:
+        return ", ".join((f"{self.rows_good} of {_several(self.rows_read, 'row')} good", *self._means()))
 
     def columns(self) -> dict[str, list[Any]]:
         """A row for each row of the readings."""
@@ -500,6 +552,9 @@ class Reduction(_OfReadings):
         rows: tuple[Part, ...]
         summary: tuple[Part, ...]
         slope: Part | None
+
+    def _means(self) -> Iterable[str]:
+        return (f"mean {one.words} {one.mean:.4g} {one.unit}" for one in self.summary)
 
     def _every_row(self) -> list[Part]:
         """All rows that have a result; an answer keeps the first of them only."""
@@ -565,6 +620,12 @@ class RateFit(_OfReadings):
         arrhenius: Part | None
         warnings: tuple[str, ...]
 
+    def _means(self) -> Iterable[str]:
+        yield _several(len(self.runs), "run")
+        if self.arrhenius is not None:
+            energy = self.arrhenius.activation_energy
+            yield f"activation energy {energy.value:.4g} {energy.unit}"
+
     def columns(self) -> dict[str, list[Any]]:
         """Every reading with the fitted value beside it, as columns; where it was not used, ``bad_rows`` says why."""
         points = {point.row: (run.run, point) for run in self.runs for point in run.points}
@@ -602,6 +663,7 @@ class Budget(Result):
     _task = "propagate"
 
     if TYPE_CHECKING:
+        formula: str
         value: float
         unit: str
         standard_uncertainty: float | None
@@ -613,6 +675,9 @@ class Budget(Result):
 
     def __init__(self, formula: str, inputs: Mapping[str, Any], **options: Any) -> None:
         self._ask({**options, "formula": formula, "inputs": inputs})
+
+    def _brief(self) -> str:
+        return f"{self.formula} = ({self.stated.value} ± {self.stated.uncertainty}) {self.unit}".rstrip()
 
     def columns(self) -> dict[str, list[Any]]:
         """The lines of the budget as columns."""
@@ -663,6 +728,9 @@ class Working(Result):
     def __init__(self, formula: str, **inputs: float) -> None:
         self._ask({"formula": formula, "inputs": inputs})
 
+    def _brief(self) -> str:
+        return f"{self.formula} = {self.result.value:.5g} {self.result.unit}".rstrip()
+
     def _repr_html_(self) -> str:
         return _native.working_html(self._answer)
 
@@ -672,7 +740,14 @@ class Working(Result):
 
 def _from_toml(text: str) -> dict[str, Any]:
     """A lesson file as a dict."""
-    document: dict[str, Any] = json.loads(_native.lesson_from_toml(text))
+    if not isinstance(text, str):
+        raise TypeError(f"text is of type {type(text).__name__}; give the text of a lesson file")
+    try:
+        document: dict[str, Any] = json.loads(_native.lesson_from_toml(text))
+    except OverwaterError as error:
+        if error.parameter:
+            raise
+        raise OverwaterError(f"text{error}", error.code, "text", error.value, error.allowed, error.advice) from error
     document.pop("format", None)
     return document
 

@@ -168,6 +168,25 @@ def test_a_refusal_does_not_import_numpy():
     assert fresh(code) == "False"
 
 
+@pytest.mark.parametrize("call", ["vapour_pressure([20.0])", "vapour_pressure(range(3))", "ufuncs.vapour_pressure", "check('vapour_pressure', temperature_c=memoryview(b''))"])
+def test_without_numpy_arrays_say_what_they_need(call):
+    code = (
+        "import sys\nsys.modules['numpy'] = None\nimport overwater, overwater.ufuncs\n"
+        f"try: overwater.{call}\nexcept ModuleNotFoundError as error: print(error, error.name)\n"
+    )
+    assert fresh(code) == "arrays need NumPy: pip install overwater[arrays] numpy"
+
+
+def test_without_numpy_numbers_and_objects_work():
+    code = (
+        "import sys\nsys.modules['numpy'] = None\nimport overwater\nfrom fractions import Fraction\n"
+        "assert overwater.vapour_pressure(Fraction(20)) == overwater.vapour_pressure(20)\n"
+        "assert overwater.check('vapour_pressure', temperature_c=[20.0, 200.0])[0].row == 1\n"
+        "print(overwater.Formula('H2O2').sheet())"
+    )
+    assert fresh(code) == "H₂O₂: 34.014 g/mol"
+
+
 def test_a_locale_with_a_decimal_comma_changes_nothing():
     code = (
         "import locale, overwater\n"

@@ -142,7 +142,34 @@ def test_what_a_notebook_shows_owns_no_colour(result):
             name, _, value = part.partition(":")
             assert "color" not in name and "background" not in name or value in ("inherit", "transparent", "currentColor"), part
     assert "<font" not in html and "bgcolor" not in html and "<style" not in html
-    assert len(str(result)) > 5 and repr(result).startswith(("<overwater", "Formula(", "Reaction("))
+    assert len(str(result)) > 5
+
+
+BRIEF = {
+    "Formula": "Formula('CuSO4.5H2O', weights='exact')",
+    "Reaction": "Reaction('Mg + 2HCl -> MgCl2 + H2')",
+    "Plan": "<Plan: 5 vessels, 1055 cm3 of gas from 90 cm3 of peroxide solution, 14 cautions>",
+    "Run": "<Run: 0 of 3 vessels full after 302 s, 4 findings>",
+    "Burn": "<Burn: 0.1 g of sulfur (rhombic) in 250 cm3, S(s) + O2(g) -> SO2(g)>",
+    "Reduction": (
+        "<Reduction: 6 of 6 rows good, mean amount 1.597 mmol, mean volume of the dry gas at the reference conditions 38.4 cm3, "
+        "mean molar volume measured 24.08 dm3/mol, mean yield 100.1 %>"
+    ),
+    "RateFit": "<RateFit: 71 of 71 rows good, 5 runs, activation energy 57.34 kJ/mol>",
+    "Budget": "<Budget: dry_amount = (3.457 ± 0.034) mmol>",
+    "Working": "<Working: dry_amount = 3.4574 mmol>",
+}
+
+
+def test_what_a_prompt_shows(result):
+    assert repr(result) == BRIEF[type(result).__name__]
+
+
+def test_what_a_prompt_shows_of_little():
+    row = {"volume_cm3": 86.5, "temperature_c": 21.0, "pressure_kpa": 100.36}
+    assert repr(Reduction([{**row, "volume_cm3": -1.0}])) == "<Reduction: 0 of 1 row good>"
+    assert repr(RateFit(readings("rate-at-five-temperatures.csv")[:15], gas="O2")) == "<RateFit: 15 of 15 rows good, 1 run>"
+    assert repr(Working("pkw", temperature_c=25.0)).startswith("<Working: pkw = 13.99")
 
 
 class Balance(html.parser.HTMLParser):
@@ -269,6 +296,11 @@ def test_plan():
     assert refused.value.parameter == "stock.strength"
     with pytest.raises(OverwaterError, match="line 2"):
         Plan.from_toml("format = 1\nstok = 3\n")
+    with pytest.raises(OverwaterError, match="^text cannot be read; .*line 1, column 5") as refused:
+        Plan.from_toml("x = ")
+    assert (refused.value.code, refused.value.parameter) == ("syntax", "text")
+    with pytest.raises(TypeError, match="text is of type int"):
+        Plan.from_toml(3)
 
 
 def test_run():
@@ -489,6 +521,21 @@ def test_what_has_no_place_in_a_request_is_named():
         Plan(stock={"strength": "20 vol"}, vessels=[{}, {3: 4}])
     with pytest.raises(TypeError, match=r"vessels\[0\].burn is of type set"):
         Plan(stock={"strength": "20 vol"}, vessels=[{"burn": {"sulfur"}}])
+
+
+@pytest.mark.parametrize(
+    ("make", "words"),
+    [
+        (lambda: Formula("H2O", weigths="abridged"), r"Formula\(\) has no argument weigths; did you mean weights\?"),
+        (lambda: Formula("H2O", x=1), r"Formula\(\) has no argument x; it has formula, weights"),
+        (lambda: Reaction(equatoin="H2 + O2 -> H2O"), "did you mean equation"),
+        (lambda: Plan(stok={"strength": "20 vol"}), "did you mean stock"),
+        (lambda: Reduction([{"volume_cm3": 1.0}], practcal="yield"), "did you mean practical"),
+    ],
+)
+def test_a_misspelt_keyword_gets_the_nearest(make, words):
+    with pytest.raises((TypeError, OverwaterError), match=words):
+        make()
 
 
 def test_numbers_of_every_kind_have_a_place_in_a_request():
