@@ -1,4 +1,5 @@
 # Written by write_stubs.py: change that instead.
+from . import ufuncs as ufuncs
 from ._check import check as check
 from ._errors import OverwaterError as OverwaterError, UnknownNameError as UnknownNameError
 from ._native import FUNCTIONS as FUNCTIONS, __version__ as __version__
@@ -221,6 +222,7 @@ from ._native import henry_constant_sulfur_hexafluoride as henry_constant_sulfur
 from ._native import ostwald_coefficient_sulfur_hexafluoride as ostwald_coefficient_sulfur_hexafluoride
 from ._native import dissolved_amount_sulfur_hexafluoride as dissolved_amount_sulfur_hexafluoride
 from ._results import (
+    Answer as Answer,
     Budget as Budget,
     Burn as Burn,
     Formula as Formula,
@@ -230,11 +232,13 @@ from ._results import (
     Reduction as Reduction,
     Run as Run,
     Working as Working,
+    ask as ask,
 )
 
 __all__ = [
     "FUNCTIONS",
     "__version__",
+    "Answer",
     "Budget",
     "Burn",
     "Formula",
@@ -244,6 +248,7 @@ __all__ = [
     "Reduction",
     "Run",
     "Working",
+    "ask",
     "check",
     "OverwaterError",
     "UnknownNameError",

@@ -12,10 +12,11 @@ from collections.abc import Callable, Iterable, Mapping
 from difflib import get_close_matches
 from functools import wraps
 from html import escape
-from typing import TYPE_CHECKING, Any, ClassVar, ParamSpec, TypeVar
+from typing import TYPE_CHECKING, Any, ParamSpec, TypeVar
 
 from . import _frames, _native, _plots
-from ._ask import FORMAT, ask, written
+from ._ask import FORMAT, written
+from ._ask import ask as _answered
 from ._errors import OverwaterError, refused
 from ._parts import Part
 
@@ -55,7 +56,7 @@ class Result:
     """
 
     __slots__ = ("_answer", "_asked", "_data")
-    _task: ClassVar[str]
+    _task: str
     _asked: str
     _answer: str
     _data: Part
@@ -67,7 +68,7 @@ class Result:
 
     def _ask(self, request: Mapping[str, Any]) -> None:
         asked = written({"format": FORMAT, **request})
-        self._fill(asked, ask(self._task, asked))
+        self._fill(asked, _answered(self._task, asked))
 
     @classmethod
     def _restore(cls: type[_R], asked: str, answer: str) -> _R:
@@ -108,28 +109,8 @@ class Result:
             For a document of another task or format, for a key that is missing or not known, and where the request is
             refused.
         """
-        if not isinstance(document, Mapping):
-            raise TypeError(f"document is of type {type(document).__name__}; give a dict, as json.loads gives it of a text")
-        keys = ("format", "task", "request", "answer")
-        for key in document:
-            if key not in keys:
-                raise refused("unknown_name", str(key), "", ", ".join(keys))
-        for key, value in (("format", FORMAT), ("task", cls._task)):
-            if key not in document:
-                raise refused("missing", key, "", str(value), "give what to_dict gave")
-            if document[key] != value:
-                raise refused("contradiction", key, str(document[key]), str(value), f"this is read as a {cls.__name__}")
-        for key in ("request", "answer"):
-            part = document.get(key)
-            if part is None and key == "request":
-                raise refused("missing", key, "", "a mapping", "give what to_dict gave")
-            if part is not None and not isinstance(part, Mapping):
-                raise refused("syntax", key, "", "a mapping", f"it is of type {type(part).__name__}")
-            if part is not None and part.get("format") != FORMAT:
-                raise refused("contradiction", f"{key}.format", str(part.get("format", "nothing")), str(FORMAT))
-        asked = written(document["request"])
-        answer = document.get("answer")
-        return cls._restore(asked, ask(cls._task, asked) if answer is None else json.dumps(answer, separators=(",", ":")))
+        asked, answer = _from_document(document, cls._task)
+        return cls._restore(asked, _answered(cls._task, asked) if answer is None else answer)
 
     def __getattr__(self, name: str) -> Any:
         if name.startswith("_"):
@@ -148,12 +129,12 @@ class Result:
     def __eq__(self, other: object) -> bool:
         if type(other) is not type(self):
             return NotImplemented
-        return (self._asked, self._answer) == (other._asked, other._answer)
+        return (self._task, self._asked, self._answer) == (other._task, other._asked, other._answer)
 
     def __hash__(self) -> int:
-        return hash((type(self), self._asked, self._answer))
+        return hash((self._task, self._asked, self._answer))
 
-    def __reduce__(self) -> tuple[Any, tuple[str, str]]:
+    def __reduce__(self) -> tuple[Any, tuple[Any, ...]]:
         return type(self)._restore, (self._asked, self._answer)
 
     def __copy__(self) -> Self:
@@ -199,6 +180,31 @@ def _latex(unicode: str) -> str:
     lowered = re.sub(r"[₀-₉]+(\.[₀-₉]+)?", lambda run: f"_{{{run[0].translate(_PLAIN)}}}", unicode)
     raised = re.sub(r"[⁰¹²³⁴-⁹⁺⁻]+", lambda run: f"^{{{run[0].translate(_PLAIN)}}}", lowered)
     return rf"$\mathrm{{{raised.translate(_LATEX_SIGNS)}}}$"
+
+
+def _from_document(document: Mapping[str, Any], task: str) -> tuple[str, str | None]:
+    """The request, and the answer if there is one, of what `to_dict` gave."""
+    if not isinstance(document, Mapping):
+        raise TypeError(f"document is of type {type(document).__name__}; give a dict, as json.loads gives it of a text")
+    keys = ("format", "task", "request", "answer")
+    for key in document:
+        if key not in keys:
+            raise refused("unknown_name", str(key), "", ", ".join(keys))
+    for key, value in (("format", FORMAT), ("task", task)):
+        if key not in document:
+            raise refused("missing", key, "", str(value), "give what to_dict gave")
+        if document[key] != value:
+            raise refused("contradiction", key, str(document[key]), str(value), "give a document of this kind")
+    for key in ("request", "answer"):
+        part = document.get(key)
+        if part is None and key == "request":
+            raise refused("missing", key, "", "a mapping", "give what to_dict gave")
+        if part is not None and not isinstance(part, Mapping):
+            raise refused("syntax", key, "", "a mapping", f"it is of type {type(part).__name__}")
+        if part is not None and part.get("format") != FORMAT:
+            raise refused("contradiction", f"{key}.format", str(part.get("format", "nothing")), str(FORMAT))
+    answer = document.get("answer")
+    return written(document["request"]), None if answer is None else json.dumps(answer, separators=(",", ":"))
 
 
 class Formula(Result):
@@ -565,7 +571,7 @@ class Reduction(_OfReadings):
         request.pop("working", None)
         whole = []
         for start in range(0, self.rows_read, kept):
-            part = Part(json.loads(ask(self._task, written({**request, "rows": request["rows"][start : start + kept]}))))
+            part = Part(json.loads(_answered(self._task, written({**request, "rows": request["rows"][start : start + kept]}))))
             whole += [Part({**row.to_dict(), "row": row.row + start}) for row in part.rows]
         return whole
 
@@ -738,6 +744,112 @@ class Working(Result):
         return "$$\n\\begin{gathered}\n" + " \\\\\n".join(step.latex for step in self.steps) + "\n\\end{gathered}\n$$"
 
 
+class Answer(Result):
+    """The answer to a task that has no class of its own; `ask` makes it."""
+
+    __slots__ = ("_task",)
+
+    @classmethod
+    def _restore(cls: type[_R], asked: str, answer: str, task: str = "") -> _R:
+        result = cls.__new__(cls)
+        result._fill(asked, answer)
+        object.__setattr__(result, "_task", task)
+        return result
+
+    @classmethod
+    def from_dict(cls, document: Mapping[str, Any]) -> Answer:
+        """What `to_dict` gave, without working it out again; a document without an answer is worked out.
+
+        An answer is taken on trust: whether it belongs to the request is only known by leaving it out.
+
+        Raises
+        ------
+        TypeError
+            For what is no mapping.
+        OverwaterError
+            For a document that `to_dict` did not give, and where the request is refused.
+        """
+        task = document.get("task", "") if isinstance(document, Mapping) else ""
+        asked, answer = _from_document(document, task)
+        if task not in _native.tasks():
+            raise refused("unknown_name", "task", str(task), ", ".join(_native.tasks()))
+        return cls._restore(asked, _answered(task, asked) if answer is None else answer, task)
+
+    def __reduce__(self) -> tuple[Any, tuple[Any, ...]]:
+        return type(self)._restore, (self._asked, self._answer, self._task)
+
+    def _brief(self) -> str:
+        return f"{self._task}, with {', '.join(name for name in self.answer if name not in ('format', 'library_version'))}"
+
+    def sheet(self, width: int = 80) -> str:
+        """What the program prints of it, or the answer in JSON for a task without a sheet."""
+        text = _native.sheet(self._task, self._answer, width)
+        return json.dumps(json.loads(self._answer), indent=2, ensure_ascii=False) if text is None else text
+
+
+def ask(task: str, /, **request: Any) -> Result:
+    """The answer to any task of the library.
+
+    =================  =====================================================================================================
+    task               from a request to an answer
+    =================  =====================================================================================================
+    plan               a lesson to everything to weigh, dilute, fill, reject, wait for and be careful of
+    schedule           portions by the stop-watch that keep flow, heat and pressure within limits, or what stands in the way
+    run                one preparation simulated: what happens when, what goes wrong, curves, balances
+    calibrate          readings of a trial run to the activity of a catalyst at 20 degC with its uncertainty
+    burn               a sample in a jar: what burns, what is made and left, heat, flame, how much to take
+    dissolve           a product of a burn in water: how much dissolves, the pH, what indicators show
+    air                a product of a burn in a room's air against the limits for people at work
+    species            the species of the flames with their coefficients, or those that hold a text
+    cautions           what to be careful of in a lesson, and the facts that raise it
+    reduce             rows of readings to amounts, volumes, yields, molar masses, with the size of each correction
+    rate               readings against time to rates, half-lives, orders, activation energies
+    propagate          how uncertain the result of a formula is, by a stated rule set
+    calculate          one formula: the number, its sensitivities, the worked solution
+    calculate_columns  one formula over columns of values; a row without a result says why
+    formulas           the formulas there are, with what each takes in and gives, or those that hold a text
+    strength           a strength of peroxide in every scale, and under every convention
+    dilute             how much stock to make up to a volume for a strength wanted
+    design_assay       pipette, flask and aliquot that bring the titre of an assay into range
+    weigh              the molar mass of a chemical formula with its uncertainty, and what it is made of
+    balance            an equation with the smallest whole numbers
+    sources            where every number comes from, or those entries that hold a text
+    bounds             what is accepted for each quantity, or for those that hold a text
+    version            the version of the library, and the tasks it knows
+    =================  =====================================================================================================
+
+    Parameters
+    ----------
+    task : str
+        Its name.
+    **request
+        The keys of the request, as they stand in a file of the program.
+
+    Returns
+    -------
+    Result
+        A `Plan`, `Run`, `Burn`, `Reduction`, `RateFit`, `Budget`, `Working`, `Formula` or `Reaction` where the task has such a
+        class, an `Answer` otherwise; the keys of the answer are its attributes.
+
+    Raises
+    ------
+    UnknownNameError
+        For a task that there is not, with the nearest.
+    OverwaterError
+        Where the request is refused, with the path of the key.
+
+    Examples
+    --------
+    >>> from overwater import ask
+    >>> round(ask("strength", strength="20 vol").strength.percent_w_v)  # British Pharmacopoeia: 6 per cent is 20 volumes
+    6
+    """
+    asked = written({"format": FORMAT, **request})
+    answer = _answered(task, asked)
+    kind = _KINDS.get(task)
+    return Answer._restore(asked, answer, task) if kind is None else kind._restore(asked, answer)
+
+
 def _from_toml(text: str) -> dict[str, Any]:
     """A lesson file as a dict."""
     if not isinstance(text, str):
@@ -752,4 +864,8 @@ def _from_toml(text: str) -> dict[str, Any]:
     return document
 
 
-__all__ = ["Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Result", "Run", "Working"]
+_KINDS: dict[str, type[Result]] = {
+    kind._task: kind for kind in (Budget, Burn, Formula, Plan, RateFit, Reaction, Reduction, Run, Working)
+}
+
+__all__ = ["Answer", "Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Result", "Run", "Working", "ask"]

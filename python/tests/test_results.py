@@ -16,6 +16,7 @@ import pytest
 
 import overwater
 from overwater import (
+    Answer,
     Budget,
     Burn,
     Formula,
@@ -28,6 +29,7 @@ from overwater import (
     UnknownNameError,
     Working,
     _native,
+    ask,
 )
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
@@ -79,6 +81,7 @@ MAKERS = {
     "Reduction": hydrogen,
     "RateFit": rates,
     "Budget": budget,
+    "Answer": lambda: ask("strength", strength="20 vol"),
     "Working": lambda: Working("dry_amount", volume_cm3=86.5, temperature_c=21.0, pressure_kpa=100.36, inside_minus_outside_mm=12),
 }
 
@@ -158,6 +161,7 @@ BRIEF = {
     "RateFit": "<RateFit: 71 of 71 rows good, 5 runs, activation energy 57.34 kJ/mol>",
     "Budget": "<Budget: dry_amount = (3.457 ± 0.034) mmol>",
     "Working": "<Working: dry_amount = 3.4574 mmol>",
+    "Answer": "<Answer: strength, with convention, strength, volume_strengths, readings, assumptions>",
 }
 
 
@@ -536,6 +540,55 @@ def test_what_has_no_place_in_a_request_is_named():
 def test_a_misspelt_keyword_gets_the_nearest(make, words):
     with pytest.raises((TypeError, OverwaterError), match=words):
         make()
+
+
+VECTORS = Path(__file__).parents[2] / "tests/vectors"
+
+
+ANSWERED = {
+    path.name.removesuffix(".answer.json"): document
+    for path in sorted(VECTORS.glob("*.answer.json"))
+    if "answer" in (document := json.loads(path.read_text()))
+}
+
+
+@pytest.mark.parametrize("name", ANSWERED)
+def test_every_task_can_be_asked_for(name):
+    document = ANSWERED[name]
+    request = json.loads((VECTORS / f"{name}.request.json").read_text())["request"]
+    del request["format"]
+    found = ask(document["task"], **request)
+    assert found.answer.to_dict() == document["answer"]
+    assert pickle.loads(pickle.dumps(found)) == found
+    classes = {kind: getattr(overwater, kind) for kind in MAKERS}
+    of_task = {one._task: one for kind, one in classes.items() if kind != "Answer"}
+    assert type(found) is of_task.get(document["task"], Answer) and len(str(found)) > 5
+
+
+def test_every_task_is_tried_and_listed():
+    assert {document["task"] for document in ANSWERED.values()} == set(_native.tasks())
+    listed = re.findall(r"^    (\w+)  +(\S.*)$", ask.__doc__, re.MULTILINE)
+    assert listed[1:] == [(one.task, one.about) for one in ask("version").tasks]
+
+
+def test_a_task_that_there_is_not():
+    with pytest.raises(UnknownNameError, match="did you mean dilute") as refused:
+        ask("dillute", stock="100 vol")
+    assert refused.value.parameter == "task"
+    with pytest.raises(OverwaterError) as refused:
+        ask("dilute", stock="10 vol", wanted="20 vol", made_up_to_cm3=500)
+    assert (refused.value.code, refused.value.parameter) == ("cannot_be_met", "wanted")
+    with pytest.raises(UnknownNameError, match="task = dillute is not known; allowed: plan, "):
+        Answer.from_dict({"format": 1, "task": "dillute", "request": {"format": 1}})
+    with pytest.raises(OverwaterError, match="task is missing"):
+        Answer.from_dict({"format": 1, "request": {"format": 1}})
+
+
+def test_answers_without_a_sheet_are_shown_whole():
+    found = ask("strength", strength="20 vol")
+    assert json.loads(found.sheet()) == found.answer.to_dict()
+    assert ask("dissolve", product="Na2O2", mass_g=0.0848, water_cm3=20).sheet().startswith("Na2O2 in water")
+    assert ask("strength", strength="20 vol") != ask("strength", strength="10 vol")
 
 
 def test_numbers_of_every_kind_have_a_place_in_a_request():

@@ -63,6 +63,7 @@ KEYWORDS = (
 
 INIT = '''\
 # Written by write_stubs.py: change that instead.
+from . import ufuncs as ufuncs
 from ._check import check as check
 from ._errors import OverwaterError as OverwaterError, UnknownNameError as UnknownNameError
 from ._native import FUNCTIONS as FUNCTIONS, __version__ as __version__
