@@ -19,9 +19,8 @@ globals().update({name: getattr(_native, name) for name in FUNCTIONS})
 
 # What is not needed for a number is loaded when it is first asked for: importing the package takes about a millisecond.
 _LATER = {
-    **dict.fromkeys(
-        ("Answer", "Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Run", "Working", "ask"), "_results"
-    ),
+    **dict.fromkeys(("Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Run", "Working"), "_results"),
+    **dict.fromkeys(("Answer", "ask"), "_tasks"),
     "check": "_check",
     "OverwaterError": "_errors",
     "UnknownNameError": "_errors",

@@ -222,7 +222,6 @@ from ._native import henry_constant_sulfur_hexafluoride as henry_constant_sulfur
 from ._native import ostwald_coefficient_sulfur_hexafluoride as ostwald_coefficient_sulfur_hexafluoride
 from ._native import dissolved_amount_sulfur_hexafluoride as dissolved_amount_sulfur_hexafluoride
 from ._results import (
-    Answer as Answer,
     Budget as Budget,
     Burn as Burn,
     Formula as Formula,
@@ -232,13 +231,12 @@ from ._results import (
     Reduction as Reduction,
     Run as Run,
     Working as Working,
-    ask as ask,
 )
+from ._tasks import Answer as Answer, ask as ask
 
 __all__ = [
     "FUNCTIONS",
     "__version__",
-    "Answer",
     "Budget",
     "Burn",
     "Formula",
@@ -248,6 +246,7 @@ __all__ = [
     "Reduction",
     "Run",
     "Working",
+    "Answer",
     "ask",
     "check",
     "OverwaterError",

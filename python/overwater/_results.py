@@ -1,6 +1,6 @@
 """What is more than a number: frozen objects over the requests and answers of the library.
 
-Each holds the request that was asked and the answer that came, as JSON, and nothing else: equal requests and answers are
+Each holds the request that was asked and the answer that came, as JSON: equal requests and answers are
 equal objects, and all of it survives a pickle.
 """
 
@@ -12,21 +12,15 @@ from collections.abc import Callable, Iterable, Mapping
 from difflib import get_close_matches
 from functools import wraps
 from html import escape
-from typing import TYPE_CHECKING, Any, ParamSpec, TypeVar
+from typing import TYPE_CHECKING, Any, ParamSpec
 
 from . import _frames, _native, _plots
-from ._ask import FORMAT, written
-from ._ask import ask as _answered
-from ._errors import OverwaterError, refused
+from ._ask import ask, written
+from ._errors import OverwaterError
 from ._parts import Part
+from ._result import R, Result
 
-if TYPE_CHECKING:
-    from typing_extensions import Self
-
-_R = TypeVar("_R", bound="Result")
 _P = ParamSpec("_P")
-
-_PRE = "white-space:pre;overflow-x:auto;color:inherit;background:transparent"
 
 
 def _named(init: Callable[_P, None]) -> Callable[_P, None]:
@@ -49,127 +43,6 @@ def _several(number: int, what: str) -> str:
     return f"{number} {what}" if number == 1 else f"{number} {what}s"
 
 
-class Result:
-    """What all results have in common; it is not made by itself.
-
-    The keys of the answer are attributes: ``plan.gas`` is ``plan.answer["gas"]``. Nothing can be changed.
-    """
-
-    __slots__ = ("_answer", "_asked", "_data")
-    _task: str
-    _asked: str
-    _answer: str
-    _data: Part
-
-    def _fill(self, asked: str, answer: str) -> None:
-        object.__setattr__(self, "_asked", asked)
-        object.__setattr__(self, "_answer", answer)
-        object.__setattr__(self, "_data", Part(json.loads(answer)))
-
-    def _ask(self, request: Mapping[str, Any]) -> None:
-        asked = written({"format": FORMAT, **request})
-        self._fill(asked, _answered(self._task, asked))
-
-    @classmethod
-    def _restore(cls: type[_R], asked: str, answer: str) -> _R:
-        result = cls.__new__(cls)
-        result._fill(asked, answer)
-        return result
-
-    @property
-    def request(self) -> Part:
-        """What was asked."""
-        return Part(json.loads(self._asked))
-
-    @property
-    def answer(self) -> Part:
-        """The whole answer."""
-        return self._data
-
-    def to_dict(self) -> dict[str, Any]:
-        """The task, the request and the answer, as they travel to other programs."""
-        return {
-            "format": FORMAT,
-            "task": self._task,
-            "request": json.loads(self._asked),
-            "answer": json.loads(self._answer),
-        }
-
-    @classmethod
-    def from_dict(cls: type[_R], document: Mapping[str, Any]) -> _R:
-        """What `to_dict` gave, without working it out again; a document without an answer is worked out.
-
-        An answer is taken on trust: whether it belongs to the request is only known by leaving it out.
-
-        Raises
-        ------
-        TypeError
-            For what is no mapping.
-        OverwaterError
-            For a document of another task or format, for a key that is missing or not known, and where the request is
-            refused.
-        """
-        asked, answer = _from_document(document, cls._task)
-        return cls._restore(asked, _answered(cls._task, asked) if answer is None else answer)
-
-    def __getattr__(self, name: str) -> Any:
-        if name.startswith("_"):
-            raise AttributeError(name)
-        return getattr(self._data, name)
-
-    def __setattr__(self, name: str, value: object) -> None:
-        raise AttributeError(f"a {type(self).__name__} cannot be changed, nor its {name}")
-
-    def __delattr__(self, name: str) -> None:
-        raise AttributeError(f"a {type(self).__name__} cannot be changed, nor its {name}")
-
-    def __dir__(self) -> list[str]:
-        return [*super().__dir__(), *self._data]
-
-    def __eq__(self, other: object) -> bool:
-        if type(other) is not type(self):
-            return NotImplemented
-        return (self._task, self._asked, self._answer) == (other._task, other._asked, other._answer)
-
-    def __hash__(self) -> int:
-        return hash((self._task, self._asked, self._answer))
-
-    def __reduce__(self) -> tuple[Any, tuple[Any, ...]]:
-        return type(self)._restore, (self._asked, self._answer)
-
-    def __copy__(self) -> Self:
-        return self
-
-    def __deepcopy__(self, memo: object) -> Self:
-        return self
-
-    def _brief(self) -> str:
-        """What a reader wants to see of it in one line."""
-        raise NotImplementedError
-
-    def __repr__(self) -> str:
-        return f"<{type(self).__name__}: {self._brief()}>"
-
-    def sheet(self, width: int = 80) -> str:
-        """What the program prints of it, at most `width` columns wide."""
-        text = _native.sheet(self._task, self._answer, width)
-        return repr(self) if text is None else text
-
-    def __str__(self) -> str:
-        return self.sheet()
-
-    def _repr_html_(self) -> str:
-        return f'<pre style="{_PRE}">{escape(self.sheet())}</pre>'
-
-    def _repr_mimebundle_(self, include: object = None, exclude: object = None) -> dict[str, str]:
-        """The same in every form that a notebook may choose from."""
-        bundle = {"text/plain": self.sheet(), "text/html": self._repr_html_()}
-        latex = getattr(self, "_repr_latex_", None)
-        if latex is not None:
-            bundle["text/latex"] = latex()
-        return bundle
-
-
 _PLAIN = str.maketrans("₀₁₂₃₄₅₆₇₈₉⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻", "01234567890123456789+-")
 _LATEX_SIGNS = str.maketrans({"→": r"\rightarrow ", "⇌": r"\rightleftharpoons ", "·": r"\cdot ", " ": r"\ "})
 
@@ -180,31 +53,6 @@ def _latex(unicode: str) -> str:
     lowered = re.sub(r"[₀-₉]+(\.[₀-₉]+)?", lambda run: f"_{{{run[0].translate(_PLAIN)}}}", unicode)
     raised = re.sub(r"[⁰¹²³⁴-⁹⁺⁻]+", lambda run: f"^{{{run[0].translate(_PLAIN)}}}", lowered)
     return rf"$\mathrm{{{raised.translate(_LATEX_SIGNS)}}}$"
-
-
-def _from_document(document: Mapping[str, Any], task: str) -> tuple[str, str | None]:
-    """The request, and the answer if there is one, of what `to_dict` gave."""
-    if not isinstance(document, Mapping):
-        raise TypeError(f"document is of type {type(document).__name__}; give a dict, as json.loads gives it of a text")
-    keys = ("format", "task", "request", "answer")
-    for key in document:
-        if key not in keys:
-            raise refused("unknown_name", str(key), "", ", ".join(keys))
-    for key, value in (("format", FORMAT), ("task", task)):
-        if key not in document:
-            raise refused("missing", key, "", str(value), "give what to_dict gave")
-        if document[key] != value:
-            raise refused("contradiction", key, str(document[key]), str(value), "give a document of this kind")
-    for key in ("request", "answer"):
-        part = document.get(key)
-        if part is None and key == "request":
-            raise refused("missing", key, "", "a mapping", "give what to_dict gave")
-        if part is not None and not isinstance(part, Mapping):
-            raise refused("syntax", key, "", "a mapping", f"it is of type {type(part).__name__}")
-        if part is not None and part.get("format") != FORMAT:
-            raise refused("contradiction", f"{key}.format", str(part.get("format", "nothing")), str(FORMAT))
-    answer = document.get("answer")
-    return written(document["request"]), None if answer is None else json.dumps(answer, separators=(",", ":"))
 
 
 class Formula(Result):
@@ -321,7 +169,22 @@ class Plan(Result):
     Parameters
     ----------
     **lesson
-        The keys of a lesson file: ``stock``, ``vessels``, ``room`` and so on; ``overwater template`` explains them.
+        The keys of a lesson file, which ``overwater template`` explains; ``stock`` and ``vessels`` are needed:
+
+        - ``apparatus``: The apparatus: with flask_cm3, flow_cm3_per_s, free_volume_cm3, funnel, heel_cm3, jar_cm3,
+          outlet_depth_cm, stem_length_cm, tube_bore_mm, tube_cm3, tube_length_cm.
+        - ``barometer``: The barometer; the standard atmosphere where it is left out: with altitude_m,
+          sea_level_pressure_hpa, sea_level_pressure_kpa, station_pressure_hpa, station_pressure_kpa,
+          station_pressure_mmhg.
+        - ``catalyst``: The catalyst: with mass_g, substance.
+        - ``date``: The day of the lesson, as in "2026-12-03".
+        - ``room``: The room: with air_changes_per_hour, temperature_c, volume_m3.
+        - ``run``: How the preparation is run: with collection_efficiency_fraction, groups, rejected_cm3, spare_jars,
+          spare_sets, strength.
+        - ``stock``: The peroxide in stock: with assay, convention, density_g_per_cm3, opened, strength.
+        - ``title``: A title for the sheet.
+        - ``vessels``: The vessels, in the order in which they are filled: with burn, kind, name, sample_g,
+          volume_cm3, wanted_oxygen_fraction.
 
     Raises
     ------
@@ -375,8 +238,38 @@ class Run(Result):
     Parameters
     ----------
     **preparation
-        The keys of a run file: ``flask_cm3``, ``catalyst_g``, ``additions``, ``vessels`` and so on. What is left out is
-        listed in ``assumed``.
+        The keys of a run file. What is left out is listed in ``assumed``:
+
+        - ``additions``: What is added, in order of time: with concentration_mol_per_dm3, over_s, strength,
+          temperature_c, time_s, volume_cm3.
+        - ``area_cm2``: Area of the liquid in the flask; left out, that of a flask of its size (cm2).
+        - ``bubble_rise_cm_per_s``: How fast bubbles rise; about 2 where there is froth (cm/s).
+        - ``catalyst_g``: Catalyst (g).
+        - ``dissolves``: Whether oxygen dissolves in the water of the vessels, by its upper bound.
+        - ``end_s``: How long it is followed; 1200 s where it is left out (s).
+        - ``every_s``: From one reported state to the next; a hundredth of the whole where it is left out (s).
+        - ``flask_cm3``: Flask (cm3).
+        - ``glass_j_per_k``: Heat capacity of the glass (J/K).
+        - ``heat_loss_w_per_k``: Heat lost for each kelvin above the room (W/K).
+        - ``heel_cm3``: Water at the start (cm3).
+        - ``kinetics``: How fast the catalyst works; typical powder where it is left out: with activation_j_per_mol,
+          half_mol_per_m3, k_at_20, order.
+        - ``most_steps``: Most steps of the integration; 20000 where it is left out.
+        - ``open_funnel``: Whether air can come in through the funnel.
+        - ``outlet_depth_cm``: Depth of the tube's outlet (cm).
+        - ``pressure_kpa``: Pressure at the place (kPa).
+        - ``rejected_cm3``: Gas driven out first and thrown away; none where it is left out (cm3).
+        - ``room_c``: Room, trough and flask at the start (degC).
+        - ``rtol``: Relative tolerance of the integration; 1e-8 where it is left out.
+        - ``seal_cm3``: Liquid that covers the tip of the funnel; 25 cm3 where it is left out (cm3).
+        - ``sensitivities``: Whether the answer holds how the outcome moves with each input.
+        - ``stem_length_cm``: Stem of the funnel above the liquid (cm).
+        - ``tip_depth_cm``: How deep the tip of the funnel is under the liquid (cm).
+        - ``title``: What the run is called.
+        - ``tube_bore_mm``: Bore of the delivery tube (mm).
+        - ``tube_length_cm``: Length of the tube (cm).
+        - ``tube_rise_cm``: Highest point of the tube above the trough's surface (cm).
+        - ``vessels``: What is filled, in order: with height_cm, name, volume_cm3.
 
     Raises
     ------
@@ -386,9 +279,10 @@ class Run(Result):
     Examples
     --------
     >>> from overwater import Run
-    >>> run = Run(catalyst_g=1.0, additions=[{"volume_cm3": 5, "strength": "20 vol"}], vessels=[{"volume_cm3": 20}])
-    >>> [vessel.full_at_s is not None for vessel in run.vessels]
-    [True]
+    >>> additions = [{"time_s": 0, "volume_cm3": 5, "strength": "20 vol"}]
+    >>> run = Run(catalyst_g=1.0, additions=additions, vessels=[{"volume_cm3": 20}, {"volume_cm3": 200}])
+    >>> [vessel.full_at_s is not None for vessel in run.vessels]  # 5 cm3 of 20 vol give 100 cm3 of oxygen
+    [True, False]
     """
 
     __slots__ = ()
@@ -438,7 +332,14 @@ class Burn(Result):
     sample : str
         A name or a formula, as ``"sulfur"`` or ``"Mg"``.
     **rest
-        ``mass_g``, ``jar`` (``volume_cm3``, ``temperature_c`` and so on) and the other keys of a burn file.
+        The other keys of a burn file:
+
+        - ``jar``: The jar: with free_volume_cm3, oxygen_fraction, pressure_kpa, rejected_cm3, temperature_c,
+          volume_cm3.
+        - ``mass_g``: Mass of the sample (g); the mass that is advised where it is left out.
+        - ``mass_per_length_g_per_m``: Mass of ribbon or wire for each metre, as weighed (g/m); without it no length
+          is advised.
+        - ``share_of_oxygen``: Share of the jar's oxygen that the advised mass uses up; 0.25 where it is left out.
 
     Raises
     ------
@@ -448,9 +349,9 @@ class Burn(Result):
     Examples
     --------
     >>> from overwater import Burn
-    >>> burn = Burn("sulfur", mass_g=0.1, jar={"volume_cm3": 250})
-    >>> round(burn.answers[0].most_g, 3)  # 10.15 mmol of oxygen burn as much sulfur
-    0.325
+    >>> burn = Burn("sulfur", mass_g=0.1, jar={"volume_cm3": 250, "oxygen_fraction": 1.0})
+    >>> round(burn.answers[0].most_g, 3)  # 250 cm3 at 20 degC hold 10.15 mmol of oxygen, for as much sulfur of 32.06 g/mol
+    0.326
     """
 
     __slots__ = ()
@@ -503,7 +404,7 @@ class _OfReadings(Result):
         object.__setattr__(self, "_index", index)
 
     @classmethod
-    def _restore(cls: type[_R], asked: str, answer: str, backend: str = "pandas", index: Any = None) -> _R:
+    def _restore(cls: type[R], asked: str, answer: str, backend: str = "pandas", index: Any = None) -> R:
         result = cls.__new__(cls)
         result._fill(asked, answer)
         result._remember(backend, index)
@@ -543,12 +444,45 @@ class Reduction(_OfReadings):
     readings : data frame, mapping of columns, or sequence of mappings
         A row each; the unit stands at the end of each column's name, as in ``volume_cm3``.
     **options
-        The keys of an options file: ``practical``, ``collector``, ``gas``, ``reaction``, ``given`` and so on.
+        The keys of an options file:
+
+        - ``accepted``: An accepted value, under the name of a result, as in ``measured_molar_volume_dm3_per_mol =
+          24.0``.
+        - ``collector``: How the gas was collected; over water where it is left out: "over_water", "over_mercury",
+          "syringe", "mass_loss".
+        - ``constants``: The constants to put in; the best ones where it is left out: "exact", "classroom".
+        - ``decimal``: The decimal sign of a table, where it cannot be told: "point", "comma".
+        - ``gas``: The gas, as a formula.
+        - ``given``: Readings that are the same in every row.
+        - ``known_gas``: The known gas of an effusion, as a formula.
+        - ``leave_out``: Corrections that are not made: "altitude", "level", "vapour", "carried_vapour", "buoyancy",
+          "real_gas".
+        - ``make``: Corrections that are made although they are not usual in schools: ``real_gas``. Its size is told
+          in any case ("altitude", "level", "vapour", "carried_vapour", "buoyancy", "real_gas").
+        - ``practical``: What is worked out; the amount of dry gas where it is left out: "amount", "metal_and_acid",
+          "molar_volume_from_slope", "metal_molar_mass", "carbonate_purity", "carbonate_molar_mass",
+          "carbonate_back_titration", "gas_molar_mass", "vapour_molar_mass", "mass_loss_rate", "time_to_volume",
+          "eudiometry_water_liquid", "eudiometry_water_gas", "effusion", "gas_density".
+        - ``reaction``: The reaction, as in "Mg + HCl -> MgCl2 + H2"; it is balanced here.
+        - ``reagent``: The reagent that the yield goes by, as it stands in the reaction.
+        - ``reference``: What volumes of dry gas are given at: with molar_volume_dm3_per_mol, pressure_kpa,
+          temperature_c.
+        - ``title``: A title for the sheet.
+        - ``uncertainty``: How well the readings were read; then a result of each row is given with its uncertainty:
+          with correlations, coverage, draws, readings, result, rules, school_rules, seed.
+        - ``working``: The row whose worked solution is wanted, from 1.
 
     Raises
     ------
     OverwaterError
         Where a row or an option is refused, with its path.
+
+    Examples
+    --------
+    >>> from overwater import Reduction
+    >>> found = Reduction([{"volume_cm3": 193.0, "temperature_c": 23.0, "pressure_mmhg": 762}])
+    >>> round(found.columns()["amount_mmol"][0], 2)  # Purdue University, general chemistry help, gas over water: 7.74e-3 mol
+    7.74
     """
 
     __slots__ = ()
@@ -571,7 +505,7 @@ class Reduction(_OfReadings):
         request.pop("working", None)
         whole = []
         for start in range(0, self.rows_read, kept):
-            part = Part(json.loads(_answered(self._task, written({**request, "rows": request["rows"][start : start + kept]}))))
+            part = Part(json.loads(ask(self._task, written({**request, "rows": request["rows"][start : start + kept]}))))
             whole += [Part({**row.to_dict(), "row": row.row + start}) for row in part.rows]
         return whole
 
@@ -609,12 +543,42 @@ class RateFit(_OfReadings):
     readings : data frame, mapping of columns, or sequence of mappings
         A reading each, with columns such as ``run``, ``time_s``, ``volume_cm3``, ``temperature_c``.
     **options
-        The keys of an options file: ``gas``, ``given``, ``rate_from`` and so on.
+        The keys of an options file:
+
+        - ``arrhenius_from``: What the activation energy is worked out from; rate constants where every run has one,
+          initial rates elsewhere: "rate_constant", "initial_rate".
+        - ``bootstrap``: Intervals by refitting readings drawn from the readings: with draw, level_percent,
+          replicates, seed.
+        - ``collector``: How a volume was collected; over water where it is left out: "over_water", "over_mercury",
+          "syringe", "mass_loss".
+        - ``constants``: The constants to put in; the best ones where it is left out: "exact", "classroom".
+        - ``decimal``: The decimal sign of a table, where it cannot be told: "point", "comma".
+        - ``fit_final_value``: A concentration is taken to fall to zero unless its final value is given, or fitted by
+          this.
+        - ``gas``: The gas, as a formula: with its temperature and pressure, rates are given as amounts too.
+        - ``given``: What is the same in every row.
+        - ``half_lives_within_percent``: By how much the longest half-life may exceed the shortest for them to count
+          as the same; 8 % where it is left out.
+        - ``may_go_back_percent``: By how much of the whole change a reading may go back from one row to the next, as
+          a misreading does; 2 % where it is left out.
+        - ``michaelis_menten``: Rates against concentration as those of an enzyme (Michaelis and Menten).
+        - ``rate_from``: Which initial rate is compared between runs; the whole curve's where every run has one, the
+          tangent's elsewhere: "tangent", "whole_curve", "first_two".
+        - ``title``: A title for the sheet.
+        - ``worst_lines``: What the worst lines of the activation energy are drawn through; the scatter where it is
+          left out: "scatter", "standard_errors".
 
     Raises
     ------
     OverwaterError
         Where a row or an option is refused, with its path.
+
+    Examples
+    --------
+    >>> from overwater import RateFit
+    >>> fit = RateFit({"time_h": [0, 6, 12, 18, 24], "concentration_mol_per_dm3": [1.0, 0.5, 0.25, 0.125, 0.0625]})
+    >>> round(fit.runs[0].curve.half_life.value, 6)  # OpenStax Chemistry, decomposition of hydrogen peroxide: 6.00 h
+    6.0
     """
 
     __slots__ = ()
@@ -655,14 +619,34 @@ class Budget(Result):
     formula : str
         The name of a function, such as ``"dry_amount"``.
     inputs : mapping
-        For each input what is known of it, as in ``{"value": 86.5, "division": 1.0}``.
+        For each input what is known of it, as in ``{"value": 86.5, "division": 1.0}``:
+
+        - ``value``, or ``repeats``, readings whose mean is the value;
+        - ``division``, the smallest of a scale with lines; ``last_digit``, one unit of a display; ``half_width``, limits either
+          way, with ``spread``; or ``standard_uncertainty``, with ``degrees_of_freedom``;
+        - ``readings``, how many make the value: 2 for a difference.
     **options
-        ``rules`` (``"gum"``, ``"monte_carlo"``, ...), ``seed``, ``draws``, ``coverage`` and so on.
+        The other keys of a propagation file:
+
+        - ``correlations``: Inputs that go together: with between, coefficient.
+        - ``coverage``: Coverage probability, 0.5 to 0.999; 0.95 where it is left out.
+        - ``draws``: How many draws; as many as make the result stable where it is left out.
+        - ``relation``: Whether the relation's own uncertainty, where its source states one, is an input too.
+        - ``rules``: The rule set; that of the GUM where it is left out: "gum", "monte_carlo", "school".
+        - ``school_rules``: Which school rules, with their year; "half_division_2026" where it is left out.
+        - ``seed``: Seed of the draws; 1 where it is left out.
 
     Raises
     ------
     OverwaterError
         Where something is refused, with its path.
+
+    Examples
+    --------
+    >>> from overwater import Budget
+    >>> budget = Budget("vapour_pressure", {"temperature_c": {"value": 20.0, "half_width": 0.40}})
+    >>> round(budget.lines[0].uncertainty, 2)  # JCGM 100:2008, 4.3.7: limits of 0.40 either way are 0.23
+    0.23
     """
 
     __slots__ = ()
@@ -718,8 +702,8 @@ class Working(Result):
     --------
     >>> from overwater import Working
     >>> working = Working("vapour_pressure", temperature_c=20.0)
-    >>> round(working.result.value, 4)  # CRC Handbook: 2.3388 kPa
-    2.3393
+    >>> round(working.result.value, 2)  # CRC Handbook: 2.3388 kPa
+    2.34
     """
 
     __slots__ = ()
@@ -744,112 +728,6 @@ class Working(Result):
         return "$$\n\\begin{gathered}\n" + " \\\\\n".join(step.latex for step in self.steps) + "\n\\end{gathered}\n$$"
 
 
-class Answer(Result):
-    """The answer to a task that has no class of its own; `ask` makes it."""
-
-    __slots__ = ("_task",)
-
-    @classmethod
-    def _restore(cls: type[_R], asked: str, answer: str, task: str = "") -> _R:
-        result = cls.__new__(cls)
-        result._fill(asked, answer)
-        object.__setattr__(result, "_task", task)
-        return result
-
-    @classmethod
-    def from_dict(cls, document: Mapping[str, Any]) -> Answer:
-        """What `to_dict` gave, without working it out again; a document without an answer is worked out.
-
-        An answer is taken on trust: whether it belongs to the request is only known by leaving it out.
-
-        Raises
-        ------
-        TypeError
-            For what is no mapping.
-        OverwaterError
-            For a document that `to_dict` did not give, and where the request is refused.
-        """
-        task = document.get("task", "") if isinstance(document, Mapping) else ""
-        asked, answer = _from_document(document, task)
-        if task not in _native.tasks():
-            raise refused("unknown_name", "task", str(task), ", ".join(_native.tasks()))
-        return cls._restore(asked, _answered(task, asked) if answer is None else answer, task)
-
-    def __reduce__(self) -> tuple[Any, tuple[Any, ...]]:
-        return type(self)._restore, (self._asked, self._answer, self._task)
-
-    def _brief(self) -> str:
-        return f"{self._task}, with {', '.join(name for name in self.answer if name not in ('format', 'library_version'))}"
-
-    def sheet(self, width: int = 80) -> str:
-        """What the program prints of it, or the answer in JSON for a task without a sheet."""
-        text = _native.sheet(self._task, self._answer, width)
-        return json.dumps(json.loads(self._answer), indent=2, ensure_ascii=False) if text is None else text
-
-
-def ask(task: str, /, **request: Any) -> Result:
-    """The answer to any task of the library.
-
-    =================  =====================================================================================================
-    task               from a request to an answer
-    =================  =====================================================================================================
-    plan               a lesson to everything to weigh, dilute, fill, reject, wait for and be careful of
-    schedule           portions by the stop-watch that keep flow, heat and pressure within limits, or what stands in the way
-    run                one preparation simulated: what happens when, what goes wrong, curves, balances
-    calibrate          readings of a trial run to the activity of a catalyst at 20 degC with its uncertainty
-    burn               a sample in a jar: what burns, what is made and left, heat, flame, how much to take
-    dissolve           a product of a burn in water: how much dissolves, the pH, what indicators show
-    air                a product of a burn in a room's air against the limits for people at work
-    species            the species of the flames with their coefficients, or those that hold a text
-    cautions           what to be careful of in a lesson, and the facts that raise it
-    reduce             rows of readings to amounts, volumes, yields, molar masses, with the size of each correction
-    rate               readings against time to rates, half-lives, orders, activation energies
-    propagate          how uncertain the result of a formula is, by a stated rule set
-    calculate          one formula: the number, its sensitivities, the worked solution
-    calculate_columns  one formula over columns of values; a row without a result says why
-    formulas           the formulas there are, with what each takes in and gives, or those that hold a text
-    strength           a strength of peroxide in every scale, and under every convention
-    dilute             how much stock to make up to a volume for a strength wanted
-    design_assay       pipette, flask and aliquot that bring the titre of an assay into range
-    weigh              the molar mass of a chemical formula with its uncertainty, and what it is made of
-    balance            an equation with the smallest whole numbers
-    sources            where every number comes from, or those entries that hold a text
-    bounds             what is accepted for each quantity, or for those that hold a text
-    version            the version of the library, and the tasks it knows
-    =================  =====================================================================================================
-
-    Parameters
-    ----------
-    task : str
-        Its name.
-    **request
-        The keys of the request, as they stand in a file of the program.
-
-    Returns
-    -------
-    Result
-        A `Plan`, `Run`, `Burn`, `Reduction`, `RateFit`, `Budget`, `Working`, `Formula` or `Reaction` where the task has such a
-        class, an `Answer` otherwise; the keys of the answer are its attributes.
-
-    Raises
-    ------
-    UnknownNameError
-        For a task that there is not, with the nearest.
-    OverwaterError
-        Where the request is refused, with the path of the key.
-
-    Examples
-    --------
-    >>> from overwater import ask
-    >>> round(ask("strength", strength="20 vol").strength.percent_w_v)  # British Pharmacopoeia: 6 per cent is 20 volumes
-    6
-    """
-    asked = written({"format": FORMAT, **request})
-    answer = _answered(task, asked)
-    kind = _KINDS.get(task)
-    return Answer._restore(asked, answer, task) if kind is None else kind._restore(asked, answer)
-
-
 def _from_toml(text: str) -> dict[str, Any]:
     """A lesson file as a dict."""
     if not isinstance(text, str):
@@ -864,8 +742,4 @@ def _from_toml(text: str) -> dict[str, Any]:
     return document
 
 
-_KINDS: dict[str, type[Result]] = {
-    kind._task: kind for kind in (Budget, Burn, Formula, Plan, RateFit, Reaction, Reduction, Run, Working)
-}
-
-__all__ = ["Answer", "Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Result", "Run", "Working", "ask"]
+__all__ = ["Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Run", "Working"]

@@ -71,6 +71,7 @@ from ._native import FUNCTIONS as FUNCTIONS, __version__ as __version__
 from ._results import (
 {results}
 )
+from ._tasks import Answer as Answer, ask as ask
 
 __all__ = [
 {names}
