@@ -73,11 +73,15 @@ def _check_dtype(argument: str, dtype: Any, value: Any = None) -> None:
         raise TypeError(f"{argument} is of {dtype}, which has more digits than a float; convert it with astype(float)")
 
 
+def _said(value: Any) -> Any:
+    """The unit that an attribute says."""
+    attributes = getattr(value, "attrs", None)
+    return attributes.get("units", attributes.get("unit")) if isinstance(attributes, dict) else None
+
+
 def _column(value: Any, argument: str, unit: str) -> Column:
     """A column of another package, where its type and what is written on it fit the argument."""
     numpy()
-    attributes = getattr(value, "attrs", {})
-    attribute = attributes.get("units", attributes.get("unit")) if isinstance(attributes, dict) else None
     if home(value) == "polars":
         if hasattr(type(value), "columns"):
             raise _refuse(argument, f"a {type(value).__name__} of Polars", "give one column of it, or an expression")
@@ -91,26 +95,23 @@ def _column(value: Any, argument: str, unit: str) -> Column:
         return Column(argument, value)
     if not hasattr(value, "dtype") and not hasattr(value, "dtypes"):
         raise _refuse(argument, f"of type {type(value).__name__}")
-    parts = getattr(value, "data_vars", value if hasattr(value, "columns") else None)
-    if parts is not None:
-        for name in parts:
-            _check_dtype(f"{argument}[{name!r}]", value[name].dtype)
-            attribute = getattr(value[name], "attrs", {}).get("units")
-            check_unit(argument, unit, name, attribute)
+    if hasattr(value, "dtypes") and hasattr(value.dtypes, "items"):
+        for name, dtype in value.dtypes.items():
+            _check_dtype(f"{argument}[{name!r}]", dtype)
+            check_unit(argument, unit, name, _said(getattr(value, "data_vars", {}).get(name)))
         return Column(argument, value)
     _check_dtype(argument, value.dtype, value)
-    check_unit(argument, unit, getattr(value, "name", None), attribute)
+    check_unit(argument, unit, getattr(value, "name", None), _said(value))
     return Column(argument, value)
 
 
 def _list(values: Sequence[Any], argument: str, unit: str) -> Any:
     """A list of numbers as an array."""
     module = numpy()
+    numbers = [_cell(value, argument, index, unit) for index, value in enumerate(values)]
     try:
-        return module.asarray([_cell(value, argument, index, unit) for index, value in enumerate(values)], float)
+        return module.asarray(numbers, float)
     except ValueError as error:
-        if isinstance(error, OverwaterError):
-            raise
         raise _refuse(argument, "a list of lists of different lengths") from error
     except OverflowError as error:
         raise _too_large(argument) from error
@@ -141,13 +142,11 @@ def checked(value: Any, argument: str, unit: str) -> Any:
     kind = type(value)
     if value is None or isinstance(value, (bool, str, bytes, bytearray, complex, dict, set, frozenset)):
         raise _refuse(argument, repr(value) if kind in (bool, str, type(None)) else f"of type {kind.__name__}")
-    if isinstance(value, int):
-        raise _too_large(argument)
-    if isinstance(value, (list, tuple, range)):
-        return _list(value, argument, unit)
-    if home(value) in ("decimal", "fractions"):
+    if isinstance(value, int) or home(value) in ("decimal", "fractions"):
         # Exact numbers, rounded once.
         return _float(value, argument)
+    if isinstance(value, (list, tuple, range)):
+        return _list(value, argument, unit)
     if hasattr(value, "magnitude") and hasattr(value, "to"):
         return _magnitude(value, argument, unit)
     if hasattr(value, "nominal_value") and hasattr(value, "std_dev"):

@@ -95,6 +95,9 @@ def _series(ufunc: Any, inputs: Sequence[Any], kwargs: dict[str, Any]) -> Any:
             one = one.value.cast(polars.Float64).fill_null(float("nan")).to_numpy()
         values.append(one)
     found = numpy.atleast_1d(ufunc(*values, **kwargs))
+    if found.ndim > 1:
+        argument = next(one.argument for one in inputs if isinstance(one, Column))
+        raise TypeError(f"{argument} is a column of Polars beside an array of {found.ndim} dimensions; give arrays of one")
     null = numpy.logical_or.reduce(numpy.broadcast_arrays(numpy.ma.getmaskarray(found), *nulls))
     result = polars.Series(numpy.ma.getdata(found))
     return result.set(polars.Series(null), None) if null.any() else result
@@ -148,7 +151,7 @@ def named_result(result: Any, name: str, unit: str, values: Sequence[Any]) -> An
         result = result.rename(name) if named else result
         _say_unit(result, unit)
     elif home(result) == "xarray":
-        for variable in result.data_vars.values():
+        for variable in getattr(result, "data_vars", {"": result}).values():
             _say_unit(variable, unit)
     return result
 

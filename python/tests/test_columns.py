@@ -33,6 +33,10 @@ def test_pandas_frames_and_mixed_arguments():
     ]
     whole = overwater.vapour_pressure(pandas.DataFrame({"a": TEMPERATURES, "b": TEMPERATURES}))
     assert isinstance(whole, pandas.DataFrame) and whole["b"].tolist() == EXPECTED
+    twice = overwater.vapour_pressure(pandas.DataFrame([[20.0, 30.0]], columns=["a", "a"]))
+    assert twice.to_numpy().tolist() == [[overwater.vapour_pressure(20.0), overwater.vapour_pressure(30.0)]]
+    with pytest.raises(TypeError, match=r"temperature_c\['b'\] is an array of str"):
+        overwater.vapour_pressure(pandas.DataFrame({"a": [20.0], "b": ["x"]}))
 
 
 def test_pandas_missing_values_have_no_result():
@@ -131,6 +135,8 @@ def test_polars_texts_are_named():
         overwater.vapour_pressure(polars.Series([None, "x"]))
     with pytest.raises(Exception, match=r"temperature_c\[0\] is '20'"):
         polars.DataFrame({"t": ["20"]}).select(overwater.vapour_pressure(polars.col("t")))
+    with pytest.raises(TypeError, match="volume_cm3 is a column of Polars beside an array of 2 dimensions"):
+        overwater.dry_amount(polars.Series([50.0, 60.0]), temperature_c=np.full((2, 2), 20.0), pressure_kpa=100.0)
     with pytest.raises(TypeError, match="out does not go with temperature_c"):
         overwater.vapour_pressure(polars.Series([20.0]), out=np.zeros(1))
 
@@ -262,3 +268,6 @@ def test_a_dataset_says_the_new_unit_of_each_variable():
         found = overwater.vapour_pressure(whole)
     assert found.a.attrs == {"units": "kPa", "place": "bench 2"} and found.b.attrs == {} and found.attrs == {"title": "lesson"}
     assert found.a.values.tolist() == EXPECTED and whole.a.attrs == attributes
+    with xarray.set_options(keep_attrs=True):
+        variable = overwater.vapour_pressure(xarray.Variable("row", TEMPERATURES, attributes))
+    assert variable.attrs == {"units": "kPa", "place": "bench 2"} and variable.values.tolist() == EXPECTED

@@ -1,5 +1,6 @@
 """One number at a time: values, mistakes, refusals."""
 
+import enum
 import inspect
 import math
 import pickle
@@ -107,6 +108,7 @@ def test_exact_numbers_are_numbers():
     for value in (Decimal("20.5"), Fraction(41, 2)):
         assert overwater.vapour_pressure(value) == expected and type(overwater.vapour_pressure(value)) is float
         assert overwater.vapour_pressure([value, 20.5]).tolist() == [expected] * 2
+    assert overwater.vapour_pressure(enum.IntEnum("Bath", {"WARM": 20}).WARM) == overwater.vapour_pressure(20)
     for value in (Decimal("nan"), Decimal("inf"), Decimal("1e999")):
         with pytest.raises(OverwaterError, match="temperature_c"):
             overwater.vapour_pressure(value)
