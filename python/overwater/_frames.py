@@ -84,9 +84,9 @@ def read(readings: Any) -> Table:
         raise TypeError("readings is a Series, one column; give a data frame, or a dict of columns by name")
     if isinstance(frame, narwhals.LazyFrame):
         frame = frame.collect()
-    backend = str(frame.implementation)
     rows = [_row(number, row) for number, row in enumerate(frame.iter_rows(named=True), 1)]
-    return Table(rows, backend if backend in _BACKENDS else "pandas", narwhals.maybe_get_index(frame))
+    backend = str(frame.implementation)
+    return Table(rows, backend, narwhals.maybe_get_index(frame)) if backend in _BACKENDS else Table(rows)
 
 
 def frame(columns: Mapping[str, Sequence[Any]], backend: str, index: Any = None) -> Any:
