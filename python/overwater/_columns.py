@@ -92,7 +92,8 @@ def _series(ufunc: Any, inputs: Sequence[Any], kwargs: dict[str, Any]) -> Any:
         if isinstance(one, Column):
             check_polars(one.argument, one.value)
             nulls.append(one.value.is_null().to_numpy())
-            one = one.value.cast(polars.Float64).fill_null(float("nan")).to_numpy()
+            # Nulls become NaN on the way to NumPy.
+            one = one.value.cast(polars.Float64).to_numpy()
         values.append(one)
     found = numpy.atleast_1d(ufunc(*values, **kwargs))
     if found.ndim > 1:
