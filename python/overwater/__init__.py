@@ -20,6 +20,7 @@ globals().update({name: getattr(_native, name) for name in FUNCTIONS})
 # What is not needed for a number is loaded when it is first asked for: importing the package takes about a millisecond.
 _LATER = {
     **dict.fromkeys(("Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Run", "Working"), "_results"),
+    **dict.fromkeys(("Answer", "ask"), "_tasks"),
     "check": "_check",
     "OverwaterError": "_errors",
     "UnknownNameError": "_errors",
@@ -29,15 +30,17 @@ __all__ = ["FUNCTIONS", "__version__", *_LATER, *FUNCTIONS]
 
 
 def __getattr__(name):
+    from importlib import import_module
+
+    if name == "ufuncs":
+        return import_module(".ufuncs", __name__)
     module = _LATER.get(name)
     if module is None:
         raise AttributeError(f"module 'overwater' has no attribute {name!r}")
-    from importlib import import_module
-
     value = getattr(import_module(f".{module}", __name__), name)
     globals()[name] = value
     return value
 
 
 def __dir__():
-    return sorted({*globals(), *_LATER})
+    return sorted({*globals(), *_LATER, "ufuncs"})

@@ -1,4 +1,5 @@
 # Written by write_stubs.py: change that instead.
+from . import ufuncs as ufuncs
 from ._check import check as check
 from ._errors import OverwaterError as OverwaterError, UnknownNameError as UnknownNameError
 from ._native import FUNCTIONS as FUNCTIONS, __version__ as __version__
@@ -231,6 +232,7 @@ from ._results import (
     Run as Run,
     Working as Working,
 )
+from ._tasks import Answer as Answer, ask as ask
 
 __all__ = [
     "FUNCTIONS",
@@ -244,6 +246,8 @@ __all__ = [
     "Reduction",
     "Run",
     "Working",
+    "Answer",
+    "ask",
     "check",
     "OverwaterError",
     "UnknownNameError",

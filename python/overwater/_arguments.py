@@ -7,107 +7,126 @@ numbers of another unit, is refused by the name of the argument.
 from __future__ import annotations
 
 import re
-import sys
 from collections.abc import Sequence
 from typing import Any
 
-from ._errors import OverwaterError
-
-# Units of one kind, as they are written at the end of a column's name or in an attribute, in lower case. The first name
-# of each is the one of the library.
-_KINDS: tuple[tuple[tuple[str, ...], ...], ...] = (
-    (("degc", "c", "celsius", "deg_c", "degree_celsius", "°c"), ("k", "kelvin"), ("f", "degf", "fahrenheit", "°f")),
-    (
-        ("kpa", "kilopascal"),
-        ("pa", "pascal"),
-        ("hpa", "mbar", "millibar", "hectopascal"),
-        ("mpa",),
-        ("bar",),
-        ("atm", "atmosphere"),
-        ("mmhg",),
-        ("torr",),
-        ("psi",),
-        ("inhg",),
-    ),
-    (
-        ("cm3", "ml", "cc", "cm^3", "cm**3", "cm³", "millilitre", "milliliter"),
-        ("dm3", "l", "dm^3", "dm**3", "dm³", "litre", "liter"),
-        ("m3", "m^3", "m**3", "m³"),
-        ("ul", "mm3"),
-    ),
-    (("mmol", "millimole"), ("mol", "mole"), ("umol",), ("kmol",)),
-    (
-        ("mm", "millimetre", "millimeter"),
-        ("cm", "centimetre", "centimeter"),
-        ("m", "metre", "meter"),
-        ("km",),
-        ("ft", "foot", "feet"),
-        ("in", "inch"),
-    ),
-    (("g", "gram"), ("kg", "kilogram"), ("mg", "milligram"), ("lb",), ("oz",)),
-    (("s", "second", "seconds"), ("min", "minute", "minutes"), ("h", "hour", "hours"), ("ms",), ("day", "days")),
-    (("%", "percent"), ("fraction",)),
-)
+from ._columns import Column, check_cells, check_polars, home, named_result
+from ._errors import OverwaterError, refused
+from ._units import check_unit
 
 # How a units package writes what the library writes otherwise.
 _ASKED_FOR = {"degC": "degC", "%": "percent", "": "dimensionless", "deg": "degree"}
 
-_WORDS = {"b": "bool", "c": "complex", "M": "datetime", "m": "timedelta", "O": "object", "S": "bytes", "U": "text", "T": "text"}
+_WORDS = {"b": "bool", "c": "complex", "M": "datetime", "m": "timedelta", "S": "bytes", "U": "text", "T": "text"}
+
+_GIVE = "give a number or an array of numbers"
 
 
-def _refuse(argument: str, what: str, advice: str = "give a number or an array of numbers") -> TypeError:
+def numpy() -> Any:
+    """NumPy, which only arrays need.
+
+    Raises
+    ------
+    ModuleNotFoundError
+        Where it is not installed.
+    """
+    try:
+        import numpy as module
+    except ImportError as error:
+        raise ModuleNotFoundError("arrays need NumPy: pip install overwater[arrays]", name="numpy") from error
+    return module
+
+
+def is_blank(value: Any) -> bool:
+    """Whether a cell of a table has nothing in it: None, NaN or another package's sign of it."""
+    try:
+        return value is None or bool(value != value)
+    except (TypeError, ValueError):
+        # pandas.NA does not even say whether it equals itself; an array says it of each of its elements.
+        return not hasattr(value, "shape")
+
+
+def _refuse(argument: str, what: str, advice: str = _GIVE) -> TypeError:
     return TypeError(f"{argument} is {what}, not a number; {advice}")
 
 
-def _kind_and_unit(text: str) -> tuple[int, int] | None:
-    text = text.strip().lower()
-    for kind, units in enumerate(_KINDS):
-        for unit, names in enumerate(units):
-            if text in names:
-                return kind, unit
-    return None
+def _too_large(argument: str) -> OverwaterError:
+    return refused("too_large", argument, "", "what a float can hold", "give a smaller number")
 
 
-def _contradicts(text: object, unit: str) -> bool:
-    """Whether a text names another unit of the same kind."""
-    if not isinstance(text, str):
-        return False
-    ours, theirs = _kind_and_unit(unit), _kind_and_unit(text)
-    return ours is not None and theirs is not None and ours[0] == theirs[0] and ours[1] != theirs[1]
+def _float(value: Any, argument: str) -> float:
+    try:
+        return float(value)
+    except OverflowError as error:
+        raise _too_large(argument) from error
 
 
-def _check_unit(argument: str, unit: str, value: Any) -> None:
-    """Refuses a column whose name or whose attribute says that it is in another unit."""
-    attributes = getattr(value, "attrs", None)
-    said = attributes.get("units", attributes.get("unit")) if isinstance(attributes, dict) else None
-    name = getattr(value, "name", None)
-    last = [part for part in re.split(r"[\s_/()\[\]]+", name) if part][-1:] if isinstance(name, str) else []
-    for text, where in ((said, "its attribute says"), (last[0] if len(last) == 1 and last[0] != name else None, "its name says")):
-        if _contradicts(text, unit):
-            message = f"{argument} contradicts another value; allowed: {unit}; {where} {text}: convert it to {unit} first"
-            raise OverwaterError(message, "contradiction", argument, str(text), unit, f"convert it to {unit} first")
-
-
-def _check_list(argument: str, values: Sequence[Any]) -> None:
-    for value in values:
-        if isinstance(value, (list, tuple)):
-            _check_list(argument, value)
-        elif isinstance(value, bool):
-            raise _refuse(argument, "a list with True or False in it")
-        elif value is None:
-            raise _refuse(argument, "a list with None in it", "write a missing value as float('nan')")
-
-
-def _check_polars(argument: str, value: Any) -> None:
-    kind = getattr(value, "dtype", None)
-    if kind is not None and not kind.is_numeric():
-        raise _refuse(argument, f"a series of {kind}")
-
-
-def _check_dtype(argument: str, dtype: Any) -> None:
-    kind = getattr(dtype, "kind", "f")
-    if kind not in "fiu":
+def _check_dtype(argument: str, dtype: Any, value: Any = None) -> None:
+    kind = getattr(dtype, "kind", "")
+    if kind not in ("f", "i", "u"):
+        if getattr(value, "shape", None) == ():
+            raise _refuse(argument, repr(value))
+        if kind in ("O", "U", "S", "T") and hasattr(value, "tolist") and value.ndim == 1:
+            check_cells(argument, value.tolist())
         raise _refuse(argument, f"an array of {_WORDS.get(kind, str(dtype))}")
+    if kind == "f" and getattr(dtype, "itemsize", 8) > 8:
+        raise TypeError(f"{argument} is of {dtype}, which has more digits than a float; convert it with astype(float)")
+
+
+def _said(value: Any) -> Any:
+    """The unit that an attribute says."""
+    attributes = getattr(value, "attrs", None)
+    return attributes.get("units", attributes.get("unit")) if isinstance(attributes, dict) else None
+
+
+def _column(value: Any, argument: str, unit: str) -> Column:
+    """A column of another package, where its type and what is written on it fit the argument."""
+    numpy()
+    if home(value) == "polars":
+        if hasattr(type(value), "columns"):
+            raise _refuse(argument, f"a {type(value).__name__} of Polars", "give one column of it, or an expression")
+        if hasattr(value, "dtype"):
+            check_polars(argument, value)
+            check_unit(argument, unit, value.name)
+        elif hasattr(value, "meta"):
+            if value.meta.has_multiple_outputs():
+                raise _refuse(argument, "an expression of several columns", "give an expression of one")
+            check_unit(argument, unit, value.meta.output_name(raise_if_undetermined=False))
+        return Column(argument, value)
+    if not hasattr(value, "dtype") and not hasattr(value, "dtypes"):
+        raise _refuse(argument, f"of type {type(value).__name__}")
+    if hasattr(value, "dtypes") and hasattr(value.dtypes, "items"):
+        for name, dtype in value.dtypes.items():
+            _check_dtype(f"{argument}[{name!r}]", dtype)
+            check_unit(argument, unit, name, _said(getattr(value, "data_vars", {}).get(name)))
+        return Column(argument, value)
+    _check_dtype(argument, value.dtype, value)
+    check_unit(argument, unit, getattr(value, "name", None), _said(value))
+    return Column(argument, value)
+
+
+def _list(values: Sequence[Any], argument: str, unit: str) -> Any:
+    """A list of numbers as an array."""
+    module = numpy()
+    numbers = [_cell(value, argument, index, unit) for index, value in enumerate(values)]
+    try:
+        return module.asarray(numbers, float)
+    except ValueError as error:
+        raise _refuse(argument, "a list of lists of different lengths") from error
+    except OverflowError as error:
+        raise _too_large(argument) from error
+
+
+def _cell(value: Any, argument: str, index: int, unit: str) -> Any:
+    if type(value) in (float, int):
+        return value
+    argument = f"{argument}[{index}]"
+    if value is None:
+        raise _refuse(argument, "None", "write a missing value as float('nan')")
+    value = checked(value, argument, unit)
+    if isinstance(value, Column):
+        raise _refuse(argument, f"of type {type(value.value).__name__}")
+    return value
 
 
 def checked(value: Any, argument: str, unit: str) -> Any:
@@ -122,45 +141,28 @@ def checked(value: Any, argument: str, unit: str) -> Any:
     """
     kind = type(value)
     if value is None or isinstance(value, (bool, str, bytes, bytearray, complex, dict, set, frozenset)):
-        raise _refuse(argument, repr(value) if kind in (bool, type(None)) else f"of type {kind.__name__}")
-    if isinstance(value, int):
-        raise OverwaterError(
-            f"{argument} is too large", "too_large", argument, "", "what a float can hold", "give a smaller number"
-        )
-    home = kind.__module__.partition(".")[0]
-    if isinstance(value, (list, tuple)):
-        import numpy
-
-        _check_list(argument, value)
-        try:
-            array = numpy.asarray(value)
-        except ValueError as error:
-            raise _refuse(argument, "a list of lists of different lengths") from error
-        if array.size:
-            _check_dtype(argument, array.dtype)
-        return array.astype(float) if array.size == 0 else array
-    if home == "polars":
-        _check_polars(argument, value)
-        if getattr(value, "name", None) is not None and hasattr(value, "dtype"):
-            _check_unit(argument, unit, value)
-        return value
+        raise _refuse(argument, repr(value) if kind in (bool, str, type(None)) else f"of type {kind.__name__}")
+    if isinstance(value, int) or home(value) in ("decimal", "fractions"):
+        # Exact numbers, rounded once.
+        return _float(value, argument)
+    if isinstance(value, (list, tuple, range)):
+        return _list(value, argument, unit)
     if hasattr(value, "magnitude") and hasattr(value, "to"):
         return _magnitude(value, argument, unit)
-    if hasattr(value, "dtypes") and hasattr(value, "columns"):
-        for dtype in value.dtypes:
-            _check_dtype(argument, dtype)
+    if hasattr(value, "nominal_value") and hasattr(value, "std_dev"):
+        advice = "give its nominal_value; overwater.Budget works out the uncertainty of a result"
+        raise TypeError(f"{argument} is a number with an uncertainty; {advice}")
+    if hasattr(value, "toarray") and hasattr(value, "nnz"):
+        raise TypeError(f"{argument} is a sparse array; give {argument}.toarray()")
+    if home(value) == "polars":
+        return _column(value, argument, unit)
+    if hasattr(value, "__array_ufunc__") and home(value) != "numpy" and not hasattr(value, "__array_finalize__"):
+        return _column(value, argument, unit)
+    if hasattr(value, "dtype") and not hasattr(value, "columns"):
+        _check_dtype(argument, value.dtype, value)
         return value
-    if hasattr(value, "dtype"):
-        _check_dtype(argument, value.dtype)
-        _check_unit(argument, unit, value)
-        return value
-    if hasattr(value, "__array_ufunc__"):
-        _check_unit(argument, unit, value)
-        return value
-    if hasattr(value, "__array__") or hasattr(value, "__array_interface__") or isinstance(value, (float, memoryview)) or home == "array":
-        import numpy
-
-        array = numpy.asarray(value)
+    if hasattr(value, "__array__") or hasattr(value, "__array_interface__") or isinstance(value, (float, memoryview)) or home(value) == "array":
+        array = numpy().asarray(value)
         _check_dtype(argument, array.dtype)
         return array
     raise _refuse(argument, f"of type {kind.__name__}")
@@ -177,33 +179,47 @@ def _magnitude(value: Any, argument: str, unit: str) -> Any:
     return magnitude if type(magnitude) in (int, float) else checked(magnitude, argument, unit)
 
 
+def cells(value: Any, argument: str, unit: str) -> Any:
+    """An argument as one float, or as a list of floats with None for what is missing.
+
+    Raises
+    ------
+    TypeError
+        For what is no number and no one-dimensional column of numbers, with the name of the argument.
+    OverwaterError
+        For a column in another unit.
+    """
+    if type(value) in (float, int):
+        return _float(value, argument)
+    if not isinstance(value, (list, tuple, range)):
+        value = checked(value, argument, unit)
+        value = value.value if isinstance(value, Column) else value
+        if hasattr(value, "meta"):
+            raise _refuse(argument, "an expression, which has no rows yet", "give a column")
+        array = numpy().asarray(value)
+        if array.ndim > 1:
+            raise TypeError(f"{argument} has {array.ndim} dimensions; give a column, which has one")
+        if array.ndim == 0:
+            return float(array)
+        value = array.tolist()
+    return [None if is_blank(one) else _one(one, f"{argument}[{index}]", unit) for index, one in enumerate(value)]
+
+
+def _one(value: Any, argument: str, unit: str) -> float:
+    found = value if type(value) in (float, int) else checked(value, argument, unit)
+    if getattr(found, "shape", ()) != () or isinstance(found, Column):
+        raise _refuse(argument, "a column in a column", "give a number")
+    return _float(found, argument)
+
+
 def shapes_that_differ(names: Sequence[str], values: Sequence[Any]) -> str | None:
     """The shapes of the arrays in words; nothing where they broadcast together."""
-    import numpy
-
-    shapes = [(name, numpy.shape(value)) for name, value in zip(names, values, strict=True)]
+    shapes = [(name, numpy().shape(value)) for name, value in zip(names, values, strict=True)]
     try:
-        numpy.broadcast_shapes(*(shape for _, shape in shapes))
+        numpy().broadcast_shapes(*(shape for _, shape in shapes))
     except ValueError:
         return ", ".join(f"{name} of shape {shape}" for name, shape in shapes if shape)
     return None
 
 
-def named_result(result: Any, name: str, unit: str, values: Sequence[Any]) -> Any:
-    """A column under the name of what it now is, and not under that of the argument, whose unit would be wrong.
-
-    What is neither a pandas, a Polars nor an xarray object is given back as it is.
-    """
-    home = type(result).__module__.partition(".")[0]
-    if home == "polars":
-        module = sys.modules["polars"]
-        if isinstance(result, module.Series):
-            return result.rename(name)
-        return result.alias(name) if isinstance(result, module.Expr) else result
-    if home in ("pandas", "xarray") and hasattr(result, "name"):
-        named = any(getattr(value, "name", None) is not None for value in values)
-        result = result.rename(name) if named else result
-        if isinstance(getattr(result, "attrs", None), dict) and result.attrs:
-            kept = {key: value for key, value in result.attrs.items() if key not in ("units", "unit", "long_name", "standard_name")}
-            result.attrs = {**kept, "units": unit}
-    return result
+__all__ = ["cells", "checked", "is_blank", "named_result", "shapes_that_differ"]

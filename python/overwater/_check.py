@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import json
+import math
 from collections.abc import Callable
 from typing import Any, NamedTuple
 
+from . import _native
+from ._arguments import cells
 from ._ask import FORMAT, ask, written
-
-# A request may have a megabyte: some twenty characters for each number.
-_ROWS = 5_000
+from ._errors import OverwaterError, refused
 
 
 class Unfit(NamedTuple):
@@ -18,7 +18,7 @@ class Unfit(NamedTuple):
     row: int
     """The row, from 0."""
     code: str
-    """The kind of refusal, as of an `OverwaterError`."""
+    """The kind of refusal, as of an `OverwaterError`; ``"missing"`` for None and NaN."""
     parameter: str
     """The input that is wrong, or the function where its inputs together have no result."""
     message: str
@@ -43,7 +43,9 @@ def check(function: str | Callable[..., Any], **inputs: Any) -> list[Unfit]:
     Raises
     ------
     OverwaterError
-        For an unknown function or input, and for columns of different lengths.
+        For an unknown function, for columns of different lengths, and for a column that says another unit.
+    TypeError
+        For an input that the function does not have, one that is left out, and for what is no number.
 
     Examples
     --------
@@ -52,32 +54,36 @@ def check(function: str | Callable[..., Any], **inputs: Any) -> list[Unfit]:
     [(1, 'out_of_range')]
     """
     name = function if isinstance(function, str) else str(getattr(function, "__name__", function))
-    given = {key: float(value) for key, value in inputs.items() if not hasattr(value, "__len__")}
-    columns = {key: [_number(cell) for cell in value] for key, value in inputs.items() if key not in given}
-    if not columns:
-        columns = {key: [_number(value)] for key, value in given.items()}
-        given = {}
-    lengths = {key: len(column) for key, column in columns.items()}
-    longest = max(lengths.values(), default=0)
-    found: list[Unfit] = []
-    # Columns that differ in length are refused by the library, so that they travel whole.
-    step = _ROWS if len(set(lengths.values())) == 1 else max(longest, 1)
-    for start in range(0, max(longest, 1), step):
-        part = {key: column[start : start + step] for key, column in columns.items()}
-        asked = written({"format": FORMAT, "formula": name, "given": given, "columns": part})
-        answer = json.loads(ask("calculate_columns", asked))
-        found.extend(
-            Unfit(start + row["row"] - 1, row["code"], row["name"], row["message"]) for row in answer["without_result"]
-        )
+    if name not in _native.FUNCTIONS:
+        # The library knows which name is meant.
+        ask("calculate_columns", written({"format": FORMAT, "formula": name, "columns": {}}))
+    called = getattr(_native, name)
+    units = {row["name"]: row["unit"] for row in called.__self__.inputs}
+    columns = {key: cells(value, key, units.get(key, "")) for key, value in inputs.items()}
+    lengths = {key: len(column) for key, column in columns.items() if isinstance(column, list)}
+    if len(set(lengths.values())) > 1:
+        said = ", ".join(f"{key} of {length} rows" for key, length in lengths.items())
+        raise refused("contradiction", name, said, "", "give columns of one length")
+    # Also where there is no row, an input that is unknown or left out is told.
+    _refusal(called, dict.fromkeys(columns, None))
+    found = []
+    for row in range(next(iter(lengths.values()), 1)):
+        reason = _refusal(called, {key: column[row] if isinstance(column, list) else column for key, column in columns.items()})
+        if reason is not None:
+            found.append(Unfit(row, *reason))
     return found
 
 
-def _number(cell: Any) -> float | None:
-    """A cell as JSON has it; what is not a number at all travels as a missing one."""
-    if cell is None:
-        return None
-    number = float(cell)
-    return number if number - number == 0 else None
+def _refusal(called: Any, row: dict[str, float | None]) -> tuple[str, str, str] | None:
+    """The code, the parameter and the message with which a call is refused."""
+    try:
+        called(**{key: math.nan if cell is None else cell for key, cell in row.items()})
+    except OverwaterError as error:
+        cell = row.get(error.parameter, 0.0)
+        if cell is None or math.isnan(cell):
+            return "missing", error.parameter, f"{error.parameter} is missing; allowed: {error.allowed}"
+        return error.code, error.parameter, str(error)
+    return None
 
 
 __all__ = ["Unfit", "check"]

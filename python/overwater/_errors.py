@@ -1,4 +1,4 @@
-"""What is raised when something is refused; the words are those of the core."""
+"""What is raised when something is refused, in the words of the core."""
 
 from __future__ import annotations
 
@@ -52,3 +52,23 @@ class OverwaterError(ValueError):
 
 class UnknownNameError(OverwaterError, KeyError):
     """A name (of an element, a formula, a key, a substance) that is not known."""
+
+
+_WORDS = {
+    "contradiction": "contradicts another value",
+    "missing": "is missing",
+    "not_a_number": "is not a finite number",
+    "syntax": "cannot be read",
+    "too_large": "is too large",
+    "unknown_name": "is not known",
+}
+
+
+def refused(code: str, parameter: str, value: str = "", allowed: str = "", advice: str = "") -> OverwaterError:
+    """A refusal on this side of the core, put together as the core does it."""
+    message = f"{parameter} = {value}" if value else parameter
+    message += f" {_WORDS[code]}"
+    message += f"; allowed: {allowed}" if allowed else ""
+    message += f"; {advice}" if advice else ""
+    kind = UnknownNameError if code == "unknown_name" else OverwaterError
+    return kind(message, code, parameter, value, allowed, advice)

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING, Any
+
+from ._errors import refused
 
 if TYPE_CHECKING:
     from ._results import Budget, Burn, Plan, RateFit, Reduction, Run
@@ -35,22 +38,19 @@ def plan(result: Plan, ax: Any) -> Any:
 def reduction(result: Reduction, ax: Any, wanted: str | None) -> Any:
     """One result for each row, and the mean."""
     summaries = {summary.name: summary for summary in result.summary}
-    names = [one.name for one in result.rows[0].results] if result.rows else list(summaries)
-    name = wanted if wanted is not None else names[-1]
-    if name not in names:
-        from ._errors import UnknownNameError
-
-        allowed = ", ".join(names)
-        raise UnknownNameError(f"result = {name} is not known; allowed: {allowed}", "unknown_name", "result", name, allowed)
+    if not summaries:
+        raise refused("missing", "rows", "", "a row with a result", "bad_rows says why there is none")
+    name = wanted if wanted is not None else list(summaries)[-1]
+    if name not in summaries:
+        raise refused("unknown_name", "result", name, ", ".join(summaries))
+    summary = summaries[name]
+    columns = result.columns()
     ax = _axes(ax)
-    points = [(row.row, one) for row in result.rows for one in row.results if one.name == name]
-    ax.plot([row for row, _ in points], [one.value for _, one in points], "o", label="rows")
-    if name in summaries:
-        ax.axhline(summaries[name].mean, linestyle="--", label="mean")
-        ax.legend()
+    ax.plot(columns["row"], [math.nan if value is None else value for value in columns[name]], "o", label="rows")
+    ax.axhline(summary.mean, linestyle="--", label="mean")
+    ax.legend()
     ax.set_xlabel("row")
-    if points:
-        ax.set_ylabel(_label(points[0][1].words, points[0][1].unit))
+    ax.set_ylabel(_label(summary.words, summary.unit))
     return ax
 
 
@@ -84,10 +84,7 @@ def run(result: Run, ax: Any, wanted: str) -> Any:
     """One quantity against time, and the times at which vessels are full."""
     names = [name for name in (result.curve[0] if result.curve else ()) if name != "time_s"]
     if wanted not in names:
-        from ._errors import UnknownNameError
-
-        allowed = ", ".join(names)
-        raise UnknownNameError(f"quantity = {wanted} is not known; allowed: {allowed}", "unknown_name", "quantity", wanted, allowed)
+        raise refused("unknown_name", "quantity", wanted, ", ".join(names))
     ax = _axes(ax)
     ax.plot([point.time_s for point in result.curve], [point[wanted] for point in result.curve])
     for vessel in result.vessels:

@@ -1,161 +1,58 @@
 """What is more than a number: frozen objects over the requests and answers of the library.
 
-Each holds the request that was asked and the answer that came, as JSON, and nothing else: equal requests and answers are
+Each holds the request that was asked and the answer that came, as JSON: equal requests and answers are
 equal objects, and all of it survives a pickle.
 """
 
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+import re
+from collections.abc import Callable, Iterable, Mapping
+from difflib import get_close_matches
+from functools import wraps
 from html import escape
-from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
+from typing import TYPE_CHECKING, Any, ParamSpec
 
 from . import _frames, _native, _plots
-from ._ask import FORMAT, ask, written
+from ._ask import ask, written
+from ._errors import OverwaterError
 from ._parts import Part
+from ._result import R, Result
 
-if TYPE_CHECKING:
-    from typing_extensions import Self
-
-_R = TypeVar("_R", bound="Result")
-
-_PRE = "white-space:pre;overflow-x:auto;color:inherit;background:transparent"
+_P = ParamSpec("_P")
 
 
-class Result:
-    """What all results have in common; it is not made by itself.
+def _named(init: Callable[_P, None]) -> Callable[_P, None]:
+    """A constructor that names the keyword which is meant, as the library does for the keys of a request."""
+    names = init.__code__.co_varnames[1 : init.__code__.co_argcount + init.__code__.co_kwonlyargcount]
 
-    The keys of the answer are attributes: ``plan.gas`` is ``plan.answer["gas"]``. Nothing can be changed.
-    """
+    @wraps(init)
+    def checked(*arguments: _P.args, **keywords: _P.kwargs) -> None:
+        for keyword in keywords:
+            if keyword not in names:
+                near = get_close_matches(keyword, names, 1)
+                hint = f"did you mean {near[0]}?" if near else f"it has {', '.join(names)}"
+                raise TypeError(f"{type(arguments[0]).__name__}() has no argument {keyword}; {hint}")
+        init(*arguments, **keywords)
 
-    __slots__ = ("_answer", "_asked", "_data")
-    _task: ClassVar[str]
-    _asked: str
-    _answer: str
-    _data: Part
+    return checked
 
-    def _fill(self, asked: str, answer: str) -> None:
-        object.__setattr__(self, "_asked", asked)
-        object.__setattr__(self, "_answer", answer)
-        object.__setattr__(self, "_data", Part(json.loads(answer)))
 
-    def _ask(self, request: Mapping[str, Any]) -> None:
-        asked = written({"format": FORMAT, **request})
-        self._fill(asked, ask(self._task, asked))
+def _several(number: int, what: str) -> str:
+    return f"{number} {what}" if number == 1 else f"{number} {what}s"
 
-    @classmethod
-    def _restore(cls: type[_R], asked: str, answer: str) -> _R:
-        result = cls.__new__(cls)
-        result._fill(asked, answer)
-        return result
 
-    @property
-    def request(self) -> Part:
-        """What was asked."""
-        return Part(json.loads(self._asked))
-
-    @property
-    def answer(self) -> Part:
-        """The whole answer."""
-        return self._data
-
-    def to_dict(self) -> dict[str, Any]:
-        """The task, the request and the answer, as they travel to other programs."""
-        return {
-            "format": FORMAT,
-            "task": self._task,
-            "request": json.loads(self._asked),
-            "answer": json.loads(self._answer),
-        }
-
-    @classmethod
-    def from_dict(cls: type[_R], document: Mapping[str, Any]) -> _R:
-        """What `to_dict` gave, without working it out again; a document without an answer is worked out.
-
-        Raises
-        ------
-        ValueError
-            For a document of another task.
-        OverwaterError
-            Where the request is refused.
-        """
-        if document.get("task") != cls._task:
-            raise ValueError(f"this is a document of the task {document.get('task')!r}, not of {cls._task!r}")
-        asked = written(document["request"])
-        answer = document.get("answer")
-        if answer is None:
-            return cls._restore(asked, ask(cls._task, asked))
-        return cls._restore(asked, json.dumps(answer, separators=(",", ":")))
-
-    def __getattr__(self, name: str) -> Any:
-        if name.startswith("_"):
-            raise AttributeError(name)
-        return getattr(self._data, name)
-
-    def __setattr__(self, name: str, value: object) -> None:
-        raise AttributeError(f"a {type(self).__name__} cannot be changed, nor its {name}")
-
-    def __delattr__(self, name: str) -> None:
-        raise AttributeError(f"a {type(self).__name__} cannot be changed, nor its {name}")
-
-    def __dir__(self) -> list[str]:
-        return [*super().__dir__(), *self._data]
-
-    def __eq__(self, other: object) -> bool:
-        if type(other) is not type(self):
-            return NotImplemented
-        return (self._asked, self._answer) == (other._asked, other._answer)
-
-    def __hash__(self) -> int:
-        return hash((type(self), self._asked, self._answer))
-
-    def __reduce__(self) -> tuple[Any, tuple[str, str]]:
-        return type(self)._restore, (self._asked, self._answer)
-
-    def __copy__(self) -> Self:
-        return self
-
-    def __deepcopy__(self, memo: object) -> Self:
-        return self
-
-    def __repr__(self) -> str:
-        return f"<overwater {type(self).__name__}>"
-
-    def sheet(self, width: int = 80) -> str:
-        """What the program prints of it, at most `width` columns wide."""
-        text = _native.sheet(self._task, self._answer, width)
-        return repr(self) if text is None else text
-
-    def __str__(self) -> str:
-        return self.sheet()
-
-    def _repr_html_(self) -> str:
-        return f'<pre style="{_PRE}">{escape(self.sheet())}</pre>'
-
-    def _repr_mimebundle_(self, include: object = None, exclude: object = None) -> dict[str, str]:
-        """The same in every form that a notebook may choose from."""
-        bundle = {"text/plain": self.sheet(), "text/html": self._repr_html_()}
-        latex = getattr(self, "_repr_latex_", None)
-        if latex is not None:
-            bundle["text/latex"] = latex()
-        return bundle
+_PLAIN = str.maketrans("₀₁₂₃₄₅₆₇₈₉⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻", "01234567890123456789+-")
+_LATEX_SIGNS = str.maketrans({"→": r"\rightarrow ", "⇌": r"\rightleftharpoons ", "·": r"\cdot ", " ": r"\ "})
 
 
 def _latex(unicode: str) -> str:
     """A formula with raised and lowered signs as LaTeX."""
-    low, high = "₀₁₂₃₄₅₆₇₈₉", "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻"
-    text = ""
-    for sign in unicode:
-        if sign in low:
-            text += f"_{{{low.index(sign)}}}"
-        elif sign in high:
-            text += f"^{{{'0123456789+-'[high.index(sign)]}}}"
-        else:
-            text += {"→": r"\rightarrow ", "⇌": r"\rightleftharpoons ", "·": r"\cdot ", " ": r"\ "}.get(sign, sign)
-    for raised in (("}_{", ""), ("}^{", "")):
-        text = text.replace(*raised)
-    return rf"$\mathrm{{{text}}}$"
+    # A run at a time: a charge has to stand beside the number below, not in it. The point of a number below is a plain one.
+    lowered = re.sub(r"[₀-₉]+(\.[₀-₉]+)?", lambda run: f"_{{{run[0].translate(_PLAIN)}}}", unicode)
+    raised = re.sub(r"[⁰¹²³⁴-⁹⁺⁻]+", lambda run: f"^{{{run[0].translate(_PLAIN)}}}", lowered)
+    return rf"$\mathrm{{{raised.translate(_LATEX_SIGNS)}}}$"
 
 
 class Formula(Result):
@@ -191,6 +88,7 @@ class Formula(Result):
         charge: int
         atoms: tuple[Part, ...]
 
+    @_named
     def __init__(self, formula: str, *, weights: str = "exact") -> None:
         self._ask({"formula": formula, "weights": weights})
 
@@ -245,6 +143,7 @@ class Reaction(Result):
         reactants: tuple[Part, ...]
         products: tuple[Part, ...]
 
+    @_named
     def __init__(self, equation: str) -> None:
         self._ask({"equation": equation})
 
@@ -270,7 +169,22 @@ class Plan(Result):
     Parameters
     ----------
     **lesson
-        The keys of a lesson file: ``stock``, ``vessels``, ``room`` and so on; ``overwater template`` explains them.
+        The keys of a lesson file, which ``overwater template`` explains; ``stock`` and ``vessels`` are needed:
+
+        - ``apparatus``: The apparatus: with flask_cm3, flow_cm3_per_s, free_volume_cm3, funnel, heel_cm3, jar_cm3,
+          outlet_depth_cm, stem_length_cm, tube_bore_mm, tube_cm3, tube_length_cm.
+        - ``barometer``: The barometer; the standard atmosphere where it is left out: with altitude_m,
+          sea_level_pressure_hpa, sea_level_pressure_kpa, station_pressure_hpa, station_pressure_kpa,
+          station_pressure_mmhg.
+        - ``catalyst``: The catalyst: with mass_g, substance.
+        - ``date``: The day of the lesson, as in "2026-12-03".
+        - ``room``: The room: with air_changes_per_hour, temperature_c, volume_m3.
+        - ``run``: How the preparation is run: with collection_efficiency_fraction, groups, rejected_cm3, spare_jars,
+          spare_sets, strength.
+        - ``stock``: The peroxide in stock: with assay, convention, density_g_per_cm3, opened, strength.
+        - ``title``: A title for the sheet.
+        - ``vessels``: The vessels, in the order in which they are filled: with burn, kind, name, sample_g,
+          volume_cm3, wanted_oxygen_fraction.
 
     Raises
     ------
@@ -307,6 +221,12 @@ class Plan(Result):
         """Plans a lesson in the words of a lesson file."""
         return cls(**_from_toml(text))
 
+    def _brief(self) -> str:
+        volume = sum(vessel.moist_cm3 for vessel in self.gas.vessels)
+        peroxide, cautions = self.requisition.issue_in_all_cm3, _several(len(self.cautions), "caution")
+        vessels = _several(len(self.gas.vessels), "vessel")
+        return f"{vessels}, {volume:.6g} cm3 of gas from {peroxide:.6g} cm3 of peroxide solution, {cautions}"
+
     def plot(self, ax: Any = None) -> Any:
         """The gas in each vessel, as bars; gives the axes."""
         return _plots.plan(self, ax)
@@ -318,8 +238,38 @@ class Run(Result):
     Parameters
     ----------
     **preparation
-        The keys of a run file: ``flask_cm3``, ``catalyst_g``, ``additions``, ``vessels`` and so on. What is left out is
-        listed in ``assumed``.
+        The keys of a run file. What is left out is listed in ``assumed``:
+
+        - ``additions``: What is added, in order of time: with concentration_mol_per_dm3, over_s, strength,
+          temperature_c, time_s, volume_cm3.
+        - ``area_cm2``: Area of the liquid in the flask; left out, that of a flask of its size (cm2).
+        - ``bubble_rise_cm_per_s``: How fast bubbles rise; about 2 where there is froth (cm/s).
+        - ``catalyst_g``: Catalyst (g).
+        - ``dissolves``: Whether oxygen dissolves in the water of the vessels, by its upper bound.
+        - ``end_s``: How long it is followed; 1200 s where it is left out (s).
+        - ``every_s``: From one reported state to the next; a hundredth of the whole where it is left out (s).
+        - ``flask_cm3``: Flask (cm3).
+        - ``glass_j_per_k``: Heat capacity of the glass (J/K).
+        - ``heat_loss_w_per_k``: Heat lost for each kelvin above the room (W/K).
+        - ``heel_cm3``: Water at the start (cm3).
+        - ``kinetics``: How fast the catalyst works; typical powder where it is left out: with activation_j_per_mol,
+          half_mol_per_m3, k_at_20, order.
+        - ``most_steps``: Most steps of the integration; 20000 where it is left out.
+        - ``open_funnel``: Whether air can come in through the funnel.
+        - ``outlet_depth_cm``: Depth of the tube's outlet (cm).
+        - ``pressure_kpa``: Pressure at the place (kPa).
+        - ``rejected_cm3``: Gas driven out first and thrown away; none where it is left out (cm3).
+        - ``room_c``: Room, trough and flask at the start (degC).
+        - ``rtol``: Relative tolerance of the integration; 1e-8 where it is left out.
+        - ``seal_cm3``: Liquid that covers the tip of the funnel; 25 cm3 where it is left out (cm3).
+        - ``sensitivities``: Whether the answer holds how the outcome moves with each input.
+        - ``stem_length_cm``: Stem of the funnel above the liquid (cm).
+        - ``tip_depth_cm``: How deep the tip of the funnel is under the liquid (cm).
+        - ``title``: What the run is called.
+        - ``tube_bore_mm``: Bore of the delivery tube (mm).
+        - ``tube_length_cm``: Length of the tube (cm).
+        - ``tube_rise_cm``: Highest point of the tube above the trough's surface (cm).
+        - ``vessels``: What is filled, in order: with height_cm, name, volume_cm3.
 
     Raises
     ------
@@ -329,9 +279,10 @@ class Run(Result):
     Examples
     --------
     >>> from overwater import Run
-    >>> run = Run(catalyst_g=1.0, additions=[{"volume_cm3": 5, "strength": "20 vol"}], vessels=[{"volume_cm3": 20}])
-    >>> [vessel.full_at_s is not None for vessel in run.vessels]
-    [True]
+    >>> additions = [{"time_s": 0, "volume_cm3": 5, "strength": "20 vol"}]
+    >>> run = Run(catalyst_g=1.0, additions=additions, vessels=[{"volume_cm3": 20}, {"volume_cm3": 200}])
+    >>> [vessel.full_at_s is not None for vessel in run.vessels]  # 5 cm3 of 20 vol give 100 cm3 of oxygen
+    [True, False]
     """
 
     __slots__ = ()
@@ -343,6 +294,7 @@ class Run(Result):
         events: tuple[Part, ...]
         vessels: tuple[Part, ...]
         filled_at_s: float | None
+        reached_s: float
         top_temperature_c: float
         top_flow_cm3_per_s: float
         sensitivities: tuple[Part, ...]
@@ -350,6 +302,11 @@ class Run(Result):
 
     def __init__(self, **preparation: Any) -> None:
         self._ask(preparation)
+
+    def _brief(self) -> str:
+        full = sum(vessel.full_at_s is not None for vessel in self.vessels)
+        wrong = _several(len(self.findings), "finding")
+        return f"{full} of {_several(len(self.vessels), 'vessel')} full after {self.reached_s:.0f} s, {wrong}"
 
     def columns(self) -> dict[str, list[Any]]:
         """The curves against time as columns."""
@@ -375,7 +332,14 @@ class Burn(Result):
     sample : str
         A name or a formula, as ``"sulfur"`` or ``"Mg"``.
     **rest
-        ``mass_g``, ``jar`` (``volume_cm3``, ``temperature_c`` and so on) and the other keys of a burn file.
+        The other keys of a burn file:
+
+        - ``jar``: The jar: with free_volume_cm3, oxygen_fraction, pressure_kpa, rejected_cm3, temperature_c,
+          volume_cm3.
+        - ``mass_g``: Mass of the sample (g); the mass that is advised where it is left out.
+        - ``mass_per_length_g_per_m``: Mass of ribbon or wire for each metre, as weighed (g/m); without it no length
+          is advised.
+        - ``share_of_oxygen``: Share of the jar's oxygen that the advised mass uses up; 0.25 where it is left out.
 
     Raises
     ------
@@ -385,9 +349,9 @@ class Burn(Result):
     Examples
     --------
     >>> from overwater import Burn
-    >>> burn = Burn("sulfur", mass_g=0.1, jar={"volume_cm3": 250})
-    >>> round(burn.answers[0].most_g, 3)  # 10.15 mmol of oxygen burn as much sulfur
-    0.325
+    >>> burn = Burn("sulfur", mass_g=0.1, jar={"volume_cm3": 250, "oxygen_fraction": 1.0})
+    >>> round(burn.answers[0].most_g, 3)  # 250 cm3 at 20 degC hold 10.15 mmol of oxygen, for as much sulfur of 32.06 g/mol
+    0.326
     """
 
     __slots__ = ()
@@ -406,12 +370,73 @@ class Burn(Result):
     def __init__(self, sample: str, **rest: Any) -> None:
         self._ask({**rest, "sample": sample})
 
+    def _brief(self) -> str:
+        equations = " or ".join(answer.equation for answer in self.answers)
+        return f"{self.mass_g:.6g} g of {self.sample.name} in {self.jar.volume_cm3:.6g} cm3, {equations}"
+
     def plot(self, ax: Any = None) -> Any:
         """The gas of the jar before the burn and after it, as stacked bars; gives the axes."""
         return _plots.burn(self, ax)
 
 
-class Reduction(Result):
+class _OfReadings(Result):
+    """What comes of a table of readings, and goes back into the kind of table that it came in."""
+
+    __slots__ = ("_backend", "_index")
+    _backend: str
+    _index: Any
+
+    if TYPE_CHECKING:
+        rows_read: int
+        rows_good: int
+        bad_rows: tuple[Part, ...]
+        notes: tuple[str, ...]
+
+    def __init__(self, readings: Any, **options: Any) -> None:
+        if "rows" in options:
+            raise TypeError("rows is given twice, as readings and by name; leave rows out")
+        table = _frames.read(readings)
+        self._ask({**options, "rows": table.rows})
+        self._remember(table.backend, table.index)
+
+    def _remember(self, backend: str, index: Any) -> None:
+        object.__setattr__(self, "_backend", backend)
+        object.__setattr__(self, "_index", index)
+
+    @classmethod
+    def _restore(cls: type[R], asked: str, answer: str, backend: str = "pandas", index: Any = None) -> R:
+        result = cls.__new__(cls)
+        result._fill(asked, answer)
+        result._remember(backend, index)
+        return result
+
+    def __reduce__(self) -> tuple[Any, tuple[Any, ...]]:
+        return type(self)._restore, (self._asked, self._answer, self._backend, self._index)
+
+    def _means(self) -> Iterable[str]:
+        """What all rows tell together."""
+        raise NotImplementedError
+
+    def _brief(self) -> str:
+        return ", ".join((f"{self.rows_good} of {_several(self.rows_read, 'row')} good", *self._means()))
+
+    def columns(self) -> dict[str, list[Any]]:
+        """A row for each row of the readings."""
+        raise NotImplementedError
+
+    def to_frame(self, backend: str | None = None) -> Any:
+        """The columns as a data frame, a row for each row of the readings.
+
+        Parameters
+        ----------
+        backend : {"pandas", "polars", "pyarrow"}, optional
+            The package of the frame; that of the readings where it is left out, or pandas where they were in no frame.
+            The index of a pandas frame is kept.
+        """
+        return _frames.frame(self.columns(), self._backend if backend is None else backend, self._index)
+
+
+class Reduction(_OfReadings):
     """Rows of readings, reduced: amounts, volumes, yields, molar masses, with the size of each correction.
 
     Parameters
@@ -419,12 +444,45 @@ class Reduction(Result):
     readings : data frame, mapping of columns, or sequence of mappings
         A row each; the unit stands at the end of each column's name, as in ``volume_cm3``.
     **options
-        The keys of an options file: ``practical``, ``collector``, ``gas``, ``reaction``, ``given`` and so on.
+        The keys of an options file:
+
+        - ``accepted``: An accepted value, under the name of a result, as in ``measured_molar_volume_dm3_per_mol =
+          24.0``.
+        - ``collector``: How the gas was collected; over water where it is left out: "over_water", "over_mercury",
+          "syringe", "mass_loss".
+        - ``constants``: The constants to put in; the best ones where it is left out: "exact", "classroom".
+        - ``decimal``: The decimal sign of a table, where it cannot be told: "point", "comma".
+        - ``gas``: The gas, as a formula.
+        - ``given``: Readings that are the same in every row.
+        - ``known_gas``: The known gas of an effusion, as a formula.
+        - ``leave_out``: Corrections that are not made: "altitude", "level", "vapour", "carried_vapour", "buoyancy",
+          "real_gas".
+        - ``make``: Corrections that are made although they are not usual in schools: ``real_gas``. Its size is told
+          in any case ("altitude", "level", "vapour", "carried_vapour", "buoyancy", "real_gas").
+        - ``practical``: What is worked out; the amount of dry gas where it is left out: "amount", "metal_and_acid",
+          "molar_volume_from_slope", "metal_molar_mass", "carbonate_purity", "carbonate_molar_mass",
+          "carbonate_back_titration", "gas_molar_mass", "vapour_molar_mass", "mass_loss_rate", "time_to_volume",
+          "eudiometry_water_liquid", "eudiometry_water_gas", "effusion", "gas_density".
+        - ``reaction``: The reaction, as in "Mg + HCl -> MgCl2 + H2"; it is balanced here.
+        - ``reagent``: The reagent that the yield goes by, as it stands in the reaction.
+        - ``reference``: What volumes of dry gas are given at: with molar_volume_dm3_per_mol, pressure_kpa,
+          temperature_c.
+        - ``title``: A title for the sheet.
+        - ``uncertainty``: How well the readings were read; then a result of each row is given with its uncertainty:
+          with correlations, coverage, draws, readings, result, rules, school_rules, seed.
+        - ``working``: The row whose worked solution is wanted, from 1.
 
     Raises
     ------
     OverwaterError
         Where a row or an option is refused, with its path.
+
+    Examples
+    --------
+    >>> from overwater import Reduction
+    >>> found = Reduction([{"volume_cm3": 193.0, "temperature_c": 23.0, "pressure_mmhg": 762}])
+    >>> round(found.columns()["amount_mmol"][0], 2)  # Purdue University, general chemistry help, gas over water: 7.74e-3 mol
+    7.74
     """
 
     __slots__ = ()
@@ -434,22 +492,40 @@ class Reduction(Result):
         rows: tuple[Part, ...]
         summary: tuple[Part, ...]
         slope: Part | None
-        notes: tuple[str, ...]
 
-    def __init__(self, readings: Any, **options: Any) -> None:
-        self._ask({**options, "rows": _frames.rows(readings)})
+    def _means(self) -> Iterable[str]:
+        return (f"mean {one.words} {one.mean:.4g} {one.unit}" for one in self.summary)
+
+    def _every_row(self) -> list[Part]:
+        """All rows that have a result; an answer keeps the first of them only."""
+        kept = max(len(self.rows), len(self.bad_rows))
+        if len(self.rows) == self.rows_good:
+            return list(self.rows)
+        request = self.request.to_dict()
+        request.pop("working", None)
+        whole = []
+        for start in range(0, self.rows_read, kept):
+            part = Part(json.loads(ask(self._task, written({**request, "rows": request["rows"][start : start + kept]}))))
+            whole += [Part({**row.to_dict(), "row": row.row + start}) for row in part.rows]
+        return whole
 
     def columns(self) -> dict[str, list[Any]]:
-        """The results as columns, a row for each row that was read."""
-        names = dict.fromkeys(result.name for row in self.rows for result in row.results)
-        columns: dict[str, list[Any]] = {"row": [row.row for row in self.rows], "label": [row.label for row in self.rows]}
-        for name in names:
-            columns[name] = [{result.name: result.value for result in row.results}.get(name) for row in self.rows]
-        return columns
-
-    def to_frame(self, backend: str = "pandas") -> Any:
-        """The results as a data frame of the package named: ``"pandas"``, ``"polars"`` or ``"pyarrow"``."""
-        return _frames.frame(self.columns(), backend)
+        """The results as columns, a row for each row that was read; where it has no result, ``bad_rows`` says why."""
+        found: dict[int, dict[str, Any]] = {}
+        for row in self._every_row():
+            found[row.row] = values = {}
+            for result in row.results:
+                values[result.name] = result.value
+                if row.uncertainty is not None and row.uncertainty.name == result.name:
+                    for kind in ("standard_uncertainty", "half_width"):
+                        values[f"{result.name}_{kind}"] = row.uncertainty[kind]
+        names = dict.fromkeys(name for values in found.values() for name, value in values.items() if value is not None)
+        rows = range(1, self.rows_read + 1)
+        return {
+            "row": list(rows),
+            "label": [row.get("label") for row in self.request.rows],
+            **{name: [found.get(row, {}).get(name) for row in rows] for name in names},
+        }
 
     def plot(self, ax: Any = None, *, result: str | None = None) -> Any:
         """One result, row by row, with its mean; gives the axes.
@@ -459,7 +535,7 @@ class Reduction(Result):
         return _plots.reduction(self, ax, result)
 
 
-class RateFit(Result):
+class RateFit(_OfReadings):
     """Readings against time: initial rates, curves, half-lives, orders, and what several runs tell together.
 
     Parameters
@@ -467,12 +543,42 @@ class RateFit(Result):
     readings : data frame, mapping of columns, or sequence of mappings
         A reading each, with columns such as ``run``, ``time_s``, ``volume_cm3``, ``temperature_c``.
     **options
-        The keys of an options file: ``gas``, ``given``, ``rate_from`` and so on.
+        The keys of an options file:
+
+        - ``arrhenius_from``: What the activation energy is worked out from; rate constants where every run has one,
+          initial rates elsewhere: "rate_constant", "initial_rate".
+        - ``bootstrap``: Intervals by refitting readings drawn from the readings: with draw, level_percent,
+          replicates, seed.
+        - ``collector``: How a volume was collected; over water where it is left out: "over_water", "over_mercury",
+          "syringe", "mass_loss".
+        - ``constants``: The constants to put in; the best ones where it is left out: "exact", "classroom".
+        - ``decimal``: The decimal sign of a table, where it cannot be told: "point", "comma".
+        - ``fit_final_value``: A concentration is taken to fall to zero unless its final value is given, or fitted by
+          this.
+        - ``gas``: The gas, as a formula: with its temperature and pressure, rates are given as amounts too.
+        - ``given``: What is the same in every row.
+        - ``half_lives_within_percent``: By how much the longest half-life may exceed the shortest for them to count
+          as the same; 8 % where it is left out.
+        - ``may_go_back_percent``: By how much of the whole change a reading may go back from one row to the next, as
+          a misreading does; 2 % where it is left out.
+        - ``michaelis_menten``: Rates against concentration as those of an enzyme (Michaelis and Menten).
+        - ``rate_from``: Which initial rate is compared between runs; the whole curve's where every run has one, the
+          tangent's elsewhere: "tangent", "whole_curve", "first_two".
+        - ``title``: A title for the sheet.
+        - ``worst_lines``: What the worst lines of the activation energy are drawn through; the scatter where it is
+          left out: "scatter", "standard_errors".
 
     Raises
     ------
     OverwaterError
         Where a row or an option is refused, with its path.
+
+    Examples
+    --------
+    >>> from overwater import RateFit
+    >>> fit = RateFit({"time_h": [0, 6, 12, 18, 24], "concentration_mol_per_dm3": [1.0, 0.5, 0.25, 0.125, 0.0625]})
+    >>> round(fit.runs[0].curve.half_life.value, 6)  # OpenStax Chemistry, decomposition of hydrogen peroxide: 6.00 h
+    6.0
     """
 
     __slots__ = ()
@@ -484,20 +590,21 @@ class RateFit(Result):
         arrhenius: Part | None
         warnings: tuple[str, ...]
 
-    def __init__(self, readings: Any, **options: Any) -> None:
-        self._ask({**options, "rows": _frames.rows(readings)})
+    def _means(self) -> Iterable[str]:
+        yield _several(len(self.runs), "run")
+        if self.arrhenius is not None:
+            energy = self.arrhenius.activation_energy
+            yield f"activation energy {energy.value:.4g} {energy.unit}"
 
     def columns(self) -> dict[str, list[Any]]:
-        """Every reading with the fitted value beside it, as columns."""
-        points = [(run.run, point) for run in self.runs for point in run.points]
+        """Every reading with the fitted value beside it, as columns; where it was not used, ``bad_rows`` says why."""
+        points = {point.row: (run.run, point) for run in self.runs for point in run.points}
+        rows = range(1, self.rows_read + 1)
         return {
-            "run": [run for run, _ in points],
-            **{name: [point[name] for _, point in points] for name in ("row", "x", "y", "fitted")},
+            "run": [points[row][0] if row in points else None for row in rows],
+            "row": list(rows),
+            **{name: [points[row][1][name] if row in points else None for row in rows] for name in ("x", "y", "fitted")},
         }
-
-    def to_frame(self, backend: str = "pandas") -> Any:
-        """The readings with the fitted values, as a data frame of the package named."""
-        return _frames.frame(self.columns(), backend)
 
     def plot(self, ax: Any = None) -> Any:
         """Readings and fitted curves; gives the axes."""
@@ -512,20 +619,41 @@ class Budget(Result):
     formula : str
         The name of a function, such as ``"dry_amount"``.
     inputs : mapping
-        For each input what is known of it, as in ``{"value": 86.5, "division": 1.0}``.
+        For each input what is known of it, as in ``{"value": 86.5, "division": 1.0}``:
+
+        - ``value``, or ``repeats``, readings whose mean is the value;
+        - ``division``, the smallest of a scale with lines; ``last_digit``, one unit of a display; ``half_width``, limits either
+          way, with ``spread``; or ``standard_uncertainty``, with ``degrees_of_freedom``;
+        - ``readings``, how many make the value: 2 for a difference.
     **options
-        ``rules`` (``"gum"``, ``"monte_carlo"``, ...), ``seed``, ``draws``, ``coverage`` and so on.
+        The other keys of a propagation file:
+
+        - ``correlations``: Inputs that go together: with between, coefficient.
+        - ``coverage``: Coverage probability, 0.5 to 0.999; 0.95 where it is left out.
+        - ``draws``: How many draws; as many as make the result stable where it is left out.
+        - ``relation``: Whether the relation's own uncertainty, where its source states one, is an input too.
+        - ``rules``: The rule set; that of the GUM where it is left out: "gum", "monte_carlo", "school".
+        - ``school_rules``: Which school rules, with their year; "half_division_2026" where it is left out.
+        - ``seed``: Seed of the draws; 1 where it is left out.
 
     Raises
     ------
     OverwaterError
         Where something is refused, with its path.
+
+    Examples
+    --------
+    >>> from overwater import Budget
+    >>> budget = Budget("vapour_pressure", {"temperature_c": {"value": 20.0, "half_width": 0.40}})
+    >>> round(budget.lines[0].uncertainty, 2)  # JCGM 100:2008, 4.3.7: limits of 0.40 either way are 0.23
+    0.23
     """
 
     __slots__ = ()
     _task = "propagate"
 
     if TYPE_CHECKING:
+        formula: str
         value: float
         unit: str
         standard_uncertainty: float | None
@@ -537,6 +665,9 @@ class Budget(Result):
 
     def __init__(self, formula: str, inputs: Mapping[str, Any], **options: Any) -> None:
         self._ask({**options, "formula": formula, "inputs": inputs})
+
+    def _brief(self) -> str:
+        return f"{self.formula} = ({self.stated.value} ± {self.stated.uncertainty}) {self.unit}".rstrip()
 
     def columns(self) -> dict[str, list[Any]]:
         """The lines of the budget as columns."""
@@ -571,8 +702,8 @@ class Working(Result):
     --------
     >>> from overwater import Working
     >>> working = Working("vapour_pressure", temperature_c=20.0)
-    >>> round(working.result.value, 4)  # CRC Handbook: 2.3388 kPa
-    2.3393
+    >>> round(working.result.value, 2)  # CRC Handbook: 2.3388 kPa
+    2.34
     """
 
     __slots__ = ()
@@ -587,6 +718,9 @@ class Working(Result):
     def __init__(self, formula: str, **inputs: float) -> None:
         self._ask({"formula": formula, "inputs": inputs})
 
+    def _brief(self) -> str:
+        return f"{self.formula} = {self.result.value:.5g} {self.result.unit}".rstrip()
+
     def _repr_html_(self) -> str:
         return _native.working_html(self._answer)
 
@@ -596,9 +730,16 @@ class Working(Result):
 
 def _from_toml(text: str) -> dict[str, Any]:
     """A lesson file as a dict."""
-    document: dict[str, Any] = json.loads(_native.lesson_from_toml(text))
+    if not isinstance(text, str):
+        raise TypeError(f"text is of type {type(text).__name__}; give the text of a lesson file")
+    try:
+        document: dict[str, Any] = json.loads(_native.lesson_from_toml(text))
+    except OverwaterError as error:
+        if error.parameter:
+            raise
+        raise OverwaterError(f"text{error}", error.code, "text", error.value, error.allowed, error.advice) from error
     document.pop("format", None)
     return document
 
 
-__all__ = ["Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Result", "Run", "Working"]
+__all__ = ["Budget", "Burn", "Formula", "Plan", "RateFit", "Reaction", "Reduction", "Run", "Working"]

@@ -8,11 +8,13 @@ from __future__ import annotations
 from typing import Any
 
 from . import _native
+from ._arguments import numpy
 
 
 def __getattr__(name: str) -> Any:
     if name not in _native.FUNCTIONS:
         raise AttributeError(f"module 'overwater.ufuncs' has no attribute {name!r}")
+    numpy()
     ufunc = getattr(_native, name).__self__.ufunc
     globals()[name] = ufunc
     return ufunc

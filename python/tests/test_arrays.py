@@ -79,9 +79,32 @@ def test_lists_tuples_and_buffers():
     import array
 
     expected = overwater.vapour_pressure(np.array([20.0, 30.0]))
-    for values in ([20.0, 30], (20, 30.0), array.array("d", [20.0, 30.0]), memoryview(array.array("d", [20.0, 30.0]))):
+    for values in ([20.0, 30], (20, 30.0), range(20, 31, 10), [np.float32(20), np.int8(30)], array.array("d", [20.0, 30.0]), memoryview(array.array("d", [20.0, 30.0]))):
         assert np.array_equal(overwater.vapour_pressure(values), expected)
     assert overwater.vapour_pressure([]).shape == (0,)
+
+
+@pytest.mark.parametrize(
+    ("value", "words"),
+    [
+        ([np.True_, 20.0], r"temperature_c\[0\] is np.True_"),
+        (np.array(["20", "x"]), r"temperature_c\[0\] is '20'"),
+        (np.array([20.0, "x"], object), r"temperature_c\[1\] is 'x'"),
+        (np.longdouble(20), "temperature_c is of float128, which has more digits"),
+    ],
+)
+def test_what_numpy_would_take_for_a_number_or_name_by_itself(value, words):
+    with pytest.raises(TypeError, match=words):
+        overwater.vapour_pressure(value)
+
+
+def test_numbers_of_other_packages_are_named():
+    uncertainties, sparse = pytest.importorskip("uncertainties"), pytest.importorskip("scipy.sparse")
+    for value in (uncertainties.ufloat(20, 1), [uncertainties.ufloat(20, 1)]):
+        with pytest.raises(TypeError, match="temperature_c.* nominal_value; overwater.Budget"):
+            overwater.vapour_pressure(value)
+    with pytest.raises(TypeError, match=r"temperature_c is a sparse array; give temperature_c.toarray\(\)"):
+        overwater.vapour_pressure(sparse.csr_array(np.array([[20.0]])))
 
 
 @settings(deadline=None, max_examples=60, suppress_health_check=[HealthCheck.too_slow])

@@ -33,10 +33,56 @@ def test_long_columns_keep_their_rows():
     assert [row.row for row in check(overwater.vapour_pressure, temperature_c=150)] == [0]
 
 
+def test_what_is_missing_and_what_is_infinite():
+    pandas, polars = pytest.importorskip("pandas"), pytest.importorskip("polars")
+    numbers = [20.0, None, math.inf, math.nan, -math.inf]
+    for column in (
+        numbers,
+        numpy.array(numbers, float),
+        pandas.Series(numbers),
+        pandas.Series([20.0, pandas.NA, math.inf, pandas.NA, -math.inf], dtype=object).astype("Float64"),
+        polars.Series(numbers),
+    ):
+        found = check("vapour_pressure", temperature_c=column)
+        assert [(row.row, row.code) for row in found] == [(1, "missing"), (2, "not_a_number"), (3, "missing"), (4, "not_a_number")]
+        assert found[1].message.startswith("temperature_c = inf degC is not a finite number")
+        assert found[0].message == "temperature_c is missing; allowed: 0 to 100 degC"
+    for number, code in ((math.inf, "not_a_number"), (math.nan, "missing")):
+        found = check("dry_amount", volume_cm3=[50.0, 60.0], temperature_c=number, pressure_kpa=100.0)
+        assert [(row.row, row.code, row.parameter) for row in found] == [(0, code, "temperature_c"), (1, code, "temperature_c")]
+
+
+def test_the_usual_value_holds_as_in_a_call():
+    assert check("dry_amount", volume_cm3=[86.5], temperature_c=21.0, pressure_kpa=100.36) == []
+
+
 def test_what_cannot_be_asked_is_refused():
-    with pytest.raises(UnknownNameError, match="vapour_pressure"):
+    with pytest.raises(UnknownNameError, match="did you mean vapour_pressure"):
         check("vapor_pressure", temperature_c=[20.0])
-    with pytest.raises(OverwaterError):
+    with pytest.raises(OverwaterError, match="temperature_c of 2 rows, pressure_kpa of 1 rows contradicts"):
         check("molar_volume", temperature_c=[20.0, 21.0], pressure_kpa=[100.0])
-    with pytest.raises((TypeError, ValueError)):
-        check("vapour_pressure", temperature_c=["warm"])
+    for rows in ([], [20.0]):
+        with pytest.raises(TypeError, match="did you mean temperature_c"):
+            check("vapour_pressure", temperature=rows)
+        with pytest.raises(TypeError, match="missing the argument pressure_kpa"):
+            check("molar_volume", temperature_c=rows)
+
+
+def test_what_is_no_column_of_numbers_is_named():
+    polars, pandas = pytest.importorskip("polars"), pytest.importorskip("pandas")
+    words = {
+        r"temperature_c is 'abc', not a number": "abc",
+        r"temperature_c is None": None,
+        r"temperature_c is True": True,
+        r"temperature_c\[1\] is 'warm'": [20.0, "warm"],
+        r"temperature_c\[0\] is True": [True],
+        r"temperature_c\[0\] is a column in a column": [[20.0]],
+        r"temperature_c has 2 dimensions": numpy.ones((2, 2)),
+        r"temperature_c is an expression, which has no rows yet": polars.col("t"),
+    }
+    for match, value in words.items():
+        with pytest.raises(TypeError, match=match):
+            check("vapour_pressure", temperature_c=value)
+    with pytest.raises(OverwaterError, match="temperature_k says k"):
+        check("vapour_pressure", temperature_c=pandas.Series([293.15], name="temperature_k"))
+    assert check("vapour_pressure", temperature_c=numpy.array(20.0)) == []

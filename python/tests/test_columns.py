@@ -33,6 +33,10 @@ def test_pandas_frames_and_mixed_arguments():
     ]
     whole = overwater.vapour_pressure(pandas.DataFrame({"a": TEMPERATURES, "b": TEMPERATURES}))
     assert isinstance(whole, pandas.DataFrame) and whole["b"].tolist() == EXPECTED
+    twice = overwater.vapour_pressure(pandas.DataFrame([[20.0, 30.0]], columns=["a", "a"]))
+    assert twice.to_numpy().tolist() == [[overwater.vapour_pressure(20.0), overwater.vapour_pressure(30.0)]]
+    with pytest.raises(TypeError, match=r"temperature_c\['b'\] is an array of str"):
+        overwater.vapour_pressure(pandas.DataFrame({"a": [20.0], "b": ["x"]}))
 
 
 def test_pandas_missing_values_have_no_result():
@@ -41,6 +45,16 @@ def test_pandas_missing_values_have_no_result():
     nullable = pandas.Series([20.0, None, 30.0], dtype="Float64")
     for found in (overwater.vapour_pressure(nullable), overwater.dry_amount(86.5, temperature_c=nullable, pressure_kpa=100.0)):
         assert isinstance(found, pandas.Series) and found.isna().tolist() == [False, True, False]
+    whole = pandas.Series([101, None], dtype="Int64")
+    with np.errstate(invalid="raise"):
+        found = overwater.dry_amount(pandas.Series([50.0, 60.0]), temperature_c=20.0, pressure_kpa=whole)
+    assert str(found.dtype) == "Float64" and found.isna().tolist() == [False, True]
+
+
+def test_pandas_missing_sign_is_no_number():
+    for value in (pandas.NA, pandas.NaT, [20.0, pandas.NA]):
+        with pytest.raises(TypeError, match="temperature_c"):
+            overwater.vapour_pressure(value)
 
 
 @pytest.mark.parametrize("column", [["20", "21"], [True, False], [None, "x"], pandas.to_datetime(["2026-11-28"]), [1 + 0j]])
@@ -58,11 +72,14 @@ def test_polars_series():
 @pytest.mark.parametrize("place", list(READING))
 def test_polars_nulls_have_no_result_in_any_argument(place):
     columns = {**READING, place: polars.Series(place, [READING[place], None, READING[place]])}
-    # What lies in memory where a null is, often 0, goes through the function too, and is thrown away by Polars.
-    with np.errstate(invalid="ignore"):
-        values = overwater.dry_amount(**columns).to_list()
-    assert values[0] == values[2] == overwater.dry_amount(**READING)
-    assert values[1] is None or np.isnan(values[1])
+    frame = polars.DataFrame({place: columns[place]})
+    expressions = {**READING, place: polars.col(place)}
+    # What lies in memory where a null is, often 0, is out of range for some of them.
+    with np.errstate(invalid="raise"):
+        eager = overwater.dry_amount(**columns)
+        lazy = frame.lazy().select(overwater.dry_amount(**expressions)).collect()["amount_mmol"]
+    for found in (eager, lazy):
+        assert found.to_list() == [overwater.dry_amount(**READING), None, overwater.dry_amount(**READING)]
 
 
 def test_polars_expressions_eager_and_lazy():
@@ -84,10 +101,64 @@ def test_polars_expressions_of_several_columns():
     ]
 
 
+def test_polars_tells_null_from_no_result():
+    column = polars.Series([20.0, None, 150.0, float("nan")])
+    with np.errstate(invalid="ignore"):
+        found = overwater.vapour_pressure(column)
+    assert found.is_null().to_list() == [False, True, False, False]
+    assert found.is_nan().to_list() == [False, None, True, True]
+    assert overwater.vapour_pressure(polars.Series([None, None])).to_list() == [None, None]
+
+
+@pytest.mark.parametrize("kind", [polars.Float32, polars.Int8, polars.UInt64, polars.Decimal(10, 2)])
+def test_polars_numbers_of_every_kind(kind):
+    column = polars.Series([20, 30]).cast(kind)
+    expected = [overwater.vapour_pressure(20.0), overwater.vapour_pressure(30.0)]
+    assert overwater.vapour_pressure(column).to_list() == expected
+    assert overwater.dry_amount(column, temperature_c=np.float32(20), pressure_kpa=100).to_list()[0] == overwater.dry_amount(20, temperature_c=20, pressure_kpa=100)
+
+
+def test_polars_in_groups_and_beside_masks():
+    frame = polars.DataFrame({"g": ["a", "b", "a"], "t": TEMPERATURES})
+    grouped = frame.group_by("g", maintain_order=True).agg(overwater.vapour_pressure(polars.col("t")).sum())
+    assert grouped["vapour_pressure_kpa"].to_list() == [EXPECTED[0] + EXPECTED[2], EXPECTED[1]]
+    masked = np.ma.array([100.0, 101.0], mask=[False, True])
+    found = overwater.dry_amount(86.5, temperature_c=polars.Series([20.0, 21.0]), pressure_kpa=masked)
+    assert found.is_null().to_list() == [False, True]
+
+
 def test_polars_texts_are_named():
-    for column in (polars.Series(["20"]), polars.Series([True])):
-        with pytest.raises(TypeError, match="temperature_c"):
+    for column in (polars.Series([True]), polars.Series([20.0]).to_frame(), polars.LazyFrame({"t": [20.0]}), polars.all()):
+        with pytest.raises(TypeError, match="temperature_c is a"):
             overwater.vapour_pressure(column)
+    with pytest.raises(TypeError, match=r"temperature_c\[1\] is 'x'"):
+        overwater.vapour_pressure(polars.Series([None, "x"]))
+    with pytest.raises(Exception, match=r"temperature_c\[0\] is '20'"):
+        polars.DataFrame({"t": ["20"]}).select(overwater.vapour_pressure(polars.col("t")))
+    with pytest.raises(TypeError, match="volume_cm3 is a column of Polars beside an array of 2 dimensions"):
+        overwater.dry_amount(polars.Series([50.0, 60.0]), temperature_c=np.full((2, 2), 20.0), pressure_kpa=100.0)
+    with pytest.raises(TypeError, match="out does not go with temperature_c"):
+        overwater.vapour_pressure(polars.Series([20.0]), out=np.zeros(1))
+
+
+COLUMNS = {
+    "pandas": pandas.Series,
+    "polars": polars.Series,
+    "xarray": lambda values: xarray.DataArray(values, dims="row"),
+    "dask": lambda values: dask_array.from_array(np.array(values), chunks=1),
+}
+
+
+@pytest.mark.parametrize("first", COLUMNS)
+@pytest.mark.parametrize("second", COLUMNS)
+def test_columns_of_packages_that_do_not_go_together_are_named(first, second):
+    volumes, temperatures = COLUMNS[first]([50.0, 60.0]), COLUMNS[second]([20.0, 21.0])
+    if first == second or {first, second} == {"xarray", "dask"}:
+        found = overwater.dry_amount(volumes, temperature_c=temperatures, pressure_kpa=100.0)
+        assert np.array(found).tolist() == overwater.dry_amount([50.0, 60.0], temperature_c=[20.0, 21.0], pressure_kpa=100.0).tolist()
+        return
+    with pytest.raises(TypeError, match=f"volume_cm3 of {first}, temperature_c of {second}"):
+        overwater.dry_amount(volumes, temperature_c=temperatures, pressure_kpa=100.0)
 
 
 def test_xarray_keeps_its_coordinates_and_says_the_new_unit():
@@ -109,22 +180,94 @@ def test_dask_stays_lazy_and_chunked():
 
 
 @pytest.mark.parametrize(
-    "column",
+    ("column", "said"),
     [
-        pandas.Series([293.15], name="temperature_k"),
-        pandas.Series([68.0], name="temperature / F"),
-        polars.Series("temperature (K)", [293.15]),
-        xarray.DataArray([293.15], attrs={"units": "K"}),
-        xarray.DataArray([293.15], name="temperature_k"),
+        (pandas.Series([293.15], name="temperature_k"), "k"),
+        (pandas.Series([68.0], name="temperature / F"), "f"),
+        (pandas.Series([68.0], name="bath_degf"), "degf"),
+        (pandas.Series([293.15], name="T/degK"), "degk"),
+        (polars.Series("temperature (K)", [293.15]), "k"),
+        (xarray.DataArray([293.15], attrs={"units": "K"}), "K"),
+        (xarray.DataArray([293.15], name="temperature_k"), "k"),
+        (polars.col("T / K"), "k"),
+        (polars.col("t").alias("T / K"), "k"),
+        (pandas.DataFrame({"bath_1": [20.0], "bath / K": [293.15]}), "k"),
+        (xarray.Dataset({"bath": ("row", [293.15], {"units": "K"})}), "K"),
+        # Of another kind altogether.
+        (pandas.Series([20.0], name="pressure_kpa"), "kPa"),
+        (pandas.Series([20.0], name="altitude_m"), "m"),
+        (pandas.Series([20.0], name="water_density_g_per_cm3"), "g/cm3"),
+        (pandas.Series([20.0], name="p (mm Hg)"), "mmhg"),
+        (pandas.Series([20.0], name="m / g"), "g"),
+        (polars.Series("gas_ml", [20.0]), "ml"),
+        (xarray.DataArray([20.0], attrs={"units": "hPa"}), "hPa"),
     ],
 )
-def test_a_column_that_says_another_unit_is_refused(column):
+def test_a_column_that_says_another_unit_is_refused(column, said):
     with pytest.raises(overwater.OverwaterError, match="temperature_c") as refused:
         overwater.vapour_pressure(column)
-    assert (refused.value.code, refused.value.parameter) == ("contradiction", "temperature_c")
+    error = refused.value
+    assert (error.code, error.parameter, error.value, error.allowed) == ("contradiction", "temperature_c", said, "degC")
+    assert error.advice in str(error)
 
 
-@pytest.mark.parametrize("name", ["temperature_c", "temperature / degC", "t", "K", None, "bath_2", "run_g"])
+# pressure_c may be run c, temperature_min the least one: units of another kind that may as well be none.
+@pytest.mark.parametrize("name", ["temperature_c", "temperature / degC", "t / deg C", "t", "K", None, "bath_2", "run_g", "pressure_h", "temperature_min", "temperature_in"])
 def test_other_names_are_not_in_the_way(name):
     found = overwater.vapour_pressure(pandas.Series(TEMPERATURES, name=name))
     assert found.tolist() == EXPECTED
+
+
+# That each is another unit of the same kind is what the package pint says.
+@pytest.mark.parametrize(
+    ("argument", "spelling", "of_pint"),
+    [
+        ("pressure_kpa", "mb", "mbar"),
+        ("pressure_kpa", "mm Hg", "mmHg"),
+        ("pressure_kpa", "in Hg", "inHg"),
+        ("volume_cm3", "litre", "litre"),
+        ("volume_cm3", "litres", "litres"),
+        ("volume_cm3", "µl", "microlitre"),
+        ("volume_cm3", "μl", "microlitre"),
+        ("inside_minus_outside_mm", "inches", "inches"),
+        ("temperature_c", "degK", "degK"),
+        ("temperature_c", "degrees F", "degF"),
+    ],
+)
+def test_spellings_of_other_units(argument, spelling, of_pint):
+    pint = pytest.importorskip("pint")
+    ours = {"cm3": "cm**3", "c": "degC", "kpa": "kPa", "mm": "mm"}[argument.rpartition("_")[2]]
+    unit = pint.UnitRegistry()
+    assert unit.Quantity(1.0, of_pint).check(unit.Quantity(1.0, ours).dimensionality)
+    assert unit.Quantity(1.0, of_pint).to(ours).magnitude != pytest.approx(1.0)
+    for column in (xarray.DataArray([20.0], attrs={"units": spelling}), pandas.Series([20.0], name=f"reading / {spelling}")):
+        with pytest.raises(overwater.OverwaterError, match=argument):
+            overwater.dry_amount(**{**READING, argument: column})
+
+
+@pytest.mark.parametrize(
+    ("function", "argument", "name"),
+    [
+        (overwater.adiabatic_rise, "concentration_mol_per_dm3", "c / mol/dm3"),
+        (overwater.adiabatic_rise, "concentration_mol_per_dm3", "concentration_mol_per_dm3"),
+        (overwater.adiabatic_rise, "concentration_mol_per_dm3", "strength_mol_per_dm3"),
+    ],
+)
+def test_a_unit_of_two_is_not_one_of_them(function, argument, name):
+    values = {row["name"]: (row["least"] + row["greatest"]) / 2 for row in function.__self__.inputs}
+    values[argument] = pandas.Series([values[argument]], name=name)
+    assert function(**values).notna().all()
+    with pytest.raises(overwater.OverwaterError, match="temperature_c says degC"):
+        function(**{**values, argument: values[argument].rename("temperature_c")})
+
+
+def test_a_dataset_says_the_new_unit_of_each_variable():
+    attributes = {"units": "degC", "long_name": "temperature of the bath", "place": "bench 2"}
+    whole = xarray.Dataset({"a": ("row", TEMPERATURES, attributes), "b": ("row", TEMPERATURES)}, attrs={"title": "lesson"})
+    with xarray.set_options(keep_attrs=True):
+        found = overwater.vapour_pressure(whole)
+    assert found.a.attrs == {"units": "kPa", "place": "bench 2"} and found.b.attrs == {} and found.attrs == {"title": "lesson"}
+    assert found.a.values.tolist() == EXPECTED and whole.a.attrs == attributes
+    with xarray.set_options(keep_attrs=True):
+        variable = overwater.vapour_pressure(xarray.Variable("row", TEMPERATURES, attributes))
+    assert variable.attrs == {"units": "kPa", "place": "bench 2"} and variable.values.tolist() == EXPECTED

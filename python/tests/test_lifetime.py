@@ -22,6 +22,17 @@ def test_functions_survive_pickle_and_copy():
         assert (function.__module__, function.__name__) == ("overwater", name)
 
 
+def test_the_ufuncs_are_a_part_of_the_package():
+    code = (
+        "import sys, overwater\n"
+        "ufuncs = overwater.ufuncs\n"
+        "assert 'numpy' not in sys.modules\n"
+        "assert ufuncs.vapour_pressure is overwater.vapour_pressure.__self__.ufunc\n"
+        "assert 'ufuncs' in dir(overwater)"
+    )
+    subprocess.run([sys.executable, "-c", code], check=True)
+
+
 def test_arrays_in_other_processes():
     # As dask and multiprocessing do it: the function is found again where it is called.
     code = (

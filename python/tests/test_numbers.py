@@ -1,10 +1,13 @@
 """One number at a time: values, mistakes, refusals."""
 
+import enum
 import inspect
 import math
 import pickle
 import subprocess
 import sys
+from decimal import Decimal
+from fractions import Fraction
 
 import pytest
 
@@ -93,10 +96,37 @@ def test_what_is_no_number_is_refused_by_the_name_of_the_argument(value):
         overwater.dry_amount(86.5, temperature_c=value, pressure_kpa=100.0)
 
 
-def test_an_int_that_no_float_can_hold_is_refused():
-    with pytest.raises(OverwaterError) as refused:
-        overwater.vapour_pressure(10**400)
-    assert (refused.value.code, refused.value.parameter) == ("too_large", "temperature_c")
+@pytest.mark.parametrize("value", [10**400, Fraction(10**400), [20.0, 10**400]])
+def test_a_number_that_no_float_can_hold_is_refused(value):
+    with pytest.raises(OverwaterError, match="temperature_c") as refused:
+        overwater.vapour_pressure(value)
+    assert (refused.value.code, refused.value.parameter.partition("[")[0]) == ("too_large", "temperature_c")
+
+
+def test_exact_numbers_are_numbers():
+    expected = overwater.vapour_pressure(20.5)
+    for value in (Decimal("20.5"), Fraction(41, 2)):
+        assert overwater.vapour_pressure(value) == expected and type(overwater.vapour_pressure(value)) is float
+        assert overwater.vapour_pressure([value, 20.5]).tolist() == [expected] * 2
+    assert overwater.vapour_pressure(enum.IntEnum("Bath", {"WARM": 20}).WARM) == overwater.vapour_pressure(20)
+    for value in (Decimal("nan"), Decimal("inf"), Decimal("1e999")):
+        with pytest.raises(OverwaterError, match="temperature_c"):
+            overwater.vapour_pressure(value)
+
+
+@pytest.mark.parametrize(
+    ("value", "words"),
+    [
+        ("warm", "temperature_c is 'warm', not a number"),
+        ([20.0, "warm"], r"temperature_c\[1\] is 'warm', not a number"),
+        ([[20.0], ["warm"]], r"temperature_c\[1\]\[0\] is 'warm', not a number"),
+        ([20.0, None], r"temperature_c\[1\] is None, not a number; write a missing value as float\('nan'\)"),
+        ([True, 20.0], r"temperature_c\[0\] is True"),
+    ],
+)
+def test_the_cell_that_is_no_number_is_named(value, words):
+    with pytest.raises(TypeError, match=words):
+        overwater.vapour_pressure(value)
 
 
 def test_what_help_shows():
@@ -138,6 +168,25 @@ def test_numbers_do_not_import_numpy_and_arrays_do():
 def test_a_refusal_does_not_import_numpy():
     code = "import sys, overwater\ntry: overwater.vapour_pressure(None)\nexcept TypeError: print('numpy' in sys.modules)"
     assert fresh(code) == "False"
+
+
+@pytest.mark.parametrize("call", ["vapour_pressure([20.0])", "vapour_pressure(range(3))", "ufuncs.vapour_pressure", "check('vapour_pressure', temperature_c=memoryview(b''))"])
+def test_without_numpy_arrays_say_what_they_need(call):
+    code = (
+        "import sys\nsys.modules['numpy'] = None\nimport overwater, overwater.ufuncs\n"
+        f"try: overwater.{call}\nexcept ModuleNotFoundError as error: print(error, error.name)\n"
+    )
+    assert fresh(code) == "arrays need NumPy: pip install overwater[arrays] numpy"
+
+
+def test_without_numpy_numbers_and_objects_work():
+    code = (
+        "import sys\nsys.modules['numpy'] = None\nimport overwater\nfrom fractions import Fraction\n"
+        "assert overwater.vapour_pressure(Fraction(20)) == overwater.vapour_pressure(20)\n"
+        "assert overwater.check('vapour_pressure', temperature_c=[20.0, 200.0])[0].row == 1\n"
+        "print(overwater.Formula('H2O2').sheet())"
+    )
+    assert fresh(code) == "H₂O₂: 34.014 g/mol"
 
 
 def test_a_locale_with_a_decimal_comma_changes_nothing():

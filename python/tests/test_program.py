@@ -1,6 +1,7 @@
 """The program, the exchange and the wheel."""
 
 import json
+import runpy
 import subprocess
 import sys
 from importlib import metadata
@@ -55,6 +56,12 @@ def test_the_wheel_is_for_every_python_from_3_10_on():
 @pytest.mark.skipif(not _native.OPTIMISED, reason="built without optimisation, for the tests only")
 def test_the_compiled_half_is_small():
     assert Path(_native.__file__).stat().st_size < 12_000_000
+
+
+@pytest.mark.parametrize("path", sorted(Path(__file__).parent.glob("typed*.py")), ids=lambda path: path.stem)
+def test_what_the_type_checker_reads_runs(path):
+    pytest.importorskip({"typed_polars": "polars", "typed_columns": "xarray"}.get(path.stem, "numpy"))
+    runpy.run_path(str(path))
 
 
 def test_stubs_are_fresh():

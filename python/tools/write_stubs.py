@@ -15,6 +15,8 @@ PACKAGE = Path(__file__).parents[1] / "overwater"
 HEAD = '''\
 # Written by write_stubs.py: change that instead.
 from collections.abc import Sequence
+from decimal import Decimal
+from fractions import Fraction
 from typing import Any, Protocol, TypeVar, final, overload
 
 import numpy as np
@@ -25,6 +27,7 @@ class _HasUfunc(Protocol):
 
 # A column of pandas, Polars, xarray or dask: it comes back as its own kind.
 _Column = TypeVar("_Column", bound=_HasUfunc)
+_Number = float | Decimal | Fraction
 _Numbers = NDArray[Any] | Sequence[Any]
 
 __version__: str
@@ -63,6 +66,7 @@ KEYWORDS = (
 
 INIT = '''\
 # Written by write_stubs.py: change that instead.
+from . import ufuncs as ufuncs
 from ._check import check as check
 from ._errors import OverwaterError as OverwaterError, UnknownNameError as UnknownNameError
 from ._native import FUNCTIONS as FUNCTIONS, __version__ as __version__
@@ -70,6 +74,7 @@ from ._native import FUNCTIONS as FUNCTIONS, __version__ as __version__
 from ._results import (
 {results}
 )
+from ._tasks import Answer as Answer, ask as ask
 
 __all__ = [
 {names}
@@ -92,10 +97,10 @@ def parameters(inputs, first, others):
 def function(name):
     """A function's ways of being called: numbers, arrays and lists, columns."""
     inputs = getattr(overwater, name).__self__.inputs
-    plain = parameters(inputs, "float", "float").removesuffix(", *")
+    plain = parameters(inputs, "_Number", "_Number").removesuffix(", *")
     ways = [f"def {name}({plain}) -> float: ..."]
-    kinds = [(parameters(inputs, "_Numbers", "float | _Numbers"), "NDArray[np.float64]")]
-    kinds.append((parameters(inputs, "_Column", "float | _Numbers | _Column"), "_Column"))
+    kinds = [(parameters(inputs, "_Numbers", "_Number | _Numbers"), "NDArray[np.float64]")]
+    kinds.append((parameters(inputs, "_Column", "_Number | _Numbers | _Column"), "_Column"))
     if len(inputs) > 1:
         kinds.append((parameters(inputs, "Any", "Any"), "Any"))
     ways += [f"def {name}({taken}, {KEYWORDS}) -> {given}: ..." for taken, given in kinds]
