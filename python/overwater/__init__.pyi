@@ -50,7 +50,10 @@ from ._native import mercury_barometer_brass_scale as mercury_barometer_brass_sc
 from ._native import mercury_barometer_true_scale as mercury_barometer_true_scale
 from ._native import dry_amount as dry_amount
 from ._native import dry_amount_with_vapour as dry_amount_with_vapour
+from ._native import dry_pressure as dry_pressure
+from ._native import volume_over_water as volume_over_water
 from ._native import peroxide_concentration as peroxide_concentration
+from ._native import volume_strength as volume_strength
 from ._native import stock_volume as stock_volume
 from ._native import assayed_concentration as assayed_concentration
 from ._native import expected_titre as expected_titre
@@ -298,7 +301,10 @@ __all__ = [
     "mercury_barometer_true_scale",
     "dry_amount",
     "dry_amount_with_vapour",
+    "dry_pressure",
+    "volume_over_water",
     "peroxide_concentration",
+    "volume_strength",
     "stock_volume",
     "assayed_concentration",
     "expected_titre",

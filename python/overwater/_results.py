@@ -219,7 +219,7 @@ class Plan(Result):
     @classmethod
     def from_toml(cls, text: str) -> Plan:
         """Plans a lesson in the words of a lesson file."""
-        return cls(**_from_toml(text))
+        return cls(**_from_toml(cls._task, text))
 
     def _brief(self) -> str:
         volume = sum(vessel.moist_cm3 for vessel in self.gas.vessels)
@@ -303,6 +303,11 @@ class Run(Result):
     def __init__(self, **preparation: Any) -> None:
         self._ask(preparation)
 
+    @classmethod
+    def from_toml(cls, text: str) -> Run:
+        """Simulates a preparation in the words of a run file."""
+        return cls(**_from_toml(cls._task, text))
+
     def _brief(self) -> str:
         full = sum(vessel.full_at_s is not None for vessel in self.vessels)
         wrong = _several(len(self.findings), "finding")
@@ -369,6 +374,11 @@ class Burn(Result):
 
     def __init__(self, sample: str, **rest: Any) -> None:
         self._ask({**rest, "sample": sample})
+
+    @classmethod
+    def from_toml(cls, text: str) -> Burn:
+        """Works out a burn in the words of a burn file."""
+        return cls(**_from_toml(cls._task, text))
 
     def _brief(self) -> str:
         equations = " or ".join(answer.equation for answer in self.answers)
@@ -496,23 +506,10 @@ class Reduction(_OfReadings):
     def _means(self) -> Iterable[str]:
         return (f"mean {one.words} {one.mean:.4g} {one.unit}" for one in self.summary)
 
-    def _every_row(self) -> list[Part]:
-        """All rows that have a result; an answer keeps the first of them only."""
-        kept = max(len(self.rows), len(self.bad_rows))
-        if len(self.rows) == self.rows_good:
-            return list(self.rows)
-        request = self.request.to_dict()
-        request.pop("working", None)
-        whole = []
-        for start in range(0, self.rows_read, kept):
-            part = Part(json.loads(ask(self._task, written({**request, "rows": request["rows"][start : start + kept]}))))
-            whole += [Part({**row.to_dict(), "row": row.row + start}) for row in part.rows]
-        return whole
-
     def columns(self) -> dict[str, list[Any]]:
         """The results as columns, a row for each row that was read; where it has no result, ``bad_rows`` says why."""
         found: dict[int, dict[str, Any]] = {}
-        for row in self._every_row():
+        for row in self.rows:
             found[row.row] = values = {}
             for result in row.results:
                 values[result.name] = result.value
@@ -728,16 +725,11 @@ class Working(Result):
         return "$$\n\\begin{gathered}\n" + " \\\\\n".join(step.latex for step in self.steps) + "\n\\end{gathered}\n$$"
 
 
-def _from_toml(text: str) -> dict[str, Any]:
-    """A lesson file as a dict."""
+def _from_toml(task: str, text: str) -> dict[str, Any]:
+    """A file of a task as a dict."""
     if not isinstance(text, str):
-        raise TypeError(f"text is of type {type(text).__name__}; give the text of a lesson file")
-    try:
-        document: dict[str, Any] = json.loads(_native.lesson_from_toml(text))
-    except OverwaterError as error:
-        if error.parameter:
-            raise
-        raise OverwaterError(f"text{error}", error.code, "text", error.value, error.allowed, error.advice) from error
+        raise TypeError(f"text is of type {type(text).__name__}; give the text of the file")
+    document: dict[str, Any] = json.loads(_native.request_from_toml(task, text))
     document.pop("format", None)
     return document
 

@@ -274,3 +274,19 @@ def test_misaligned_memory():
     values[:] = 20.0
     assert not values.flags.aligned
     assert np.all(overwater.vapour_pressure(values) == overwater.vapour_pressure(20.0))
+
+
+def test_numbers_of_numpy_are_numbers():
+    twenty = overwater.vapour_pressure(20.0)
+    for number in (np.float64(20), np.float32(20), np.int64(20), np.uint8(20)):
+        assert overwater.vapour_pressure(number) == twenty
+    assert type(overwater.vapour_pressure(np.float64(20))) is float
+    # As a plain number out of range, not as a value of an array.
+    with pytest.raises(overwater.OverwaterError, match="temperature_c = 200 degC"):
+        overwater.vapour_pressure(np.float64(200))
+
+
+@pytest.mark.skipif(np.dtype(np.longdouble).itemsize == 8, reason="a long double is a double here")
+def test_more_than_double_precision_is_not_cut():
+    with pytest.raises(TypeError, match="temperature_c"):
+        overwater.vapour_pressure(np.array([20], np.longdouble))

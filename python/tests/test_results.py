@@ -417,12 +417,12 @@ def test_a_frame_goes_back_with_every_row_and_its_index():
         found.to_frame("pd")
 
 
-def test_more_rows_than_an_answer_keeps():
+def test_a_row_for_each_of_many_rows():
     rows = [{"volume_cm3": 60.0 + row / 100, "temperature_c": 21.0, "pressure_kpa": 100.36} for row in range(450)]
     for row in (5, 210, 430):
         rows[row]["temperature_c"] = 300.0
     found = Reduction(rows)
-    assert len(found.rows) < found.rows_good == 447
+    assert len(found.rows) == found.rows_good == 447
     assert found.columns()["row"] == list(range(1, 451))
     assert found.columns()["amount_mmol"] == dry_amounts(rows)
 
@@ -622,3 +622,24 @@ def test_the_figure_of_a_reduction_shows_the_values():
     with pytest.raises(OverwaterError, match="bad_rows says why"):
         Reduction([{"volume_cm3": -1.0}]).plot()
     pyplot.close("all")
+
+
+def test_the_width_of_a_sheet_is_bounded():
+    plan = Plan.from_toml((EXAMPLES / "oxygen-lesson.toml").read_text())
+    assert max(len(line) for line in plan.sheet(60).splitlines()) <= 60
+    for width in (0, -1, 19, 1001, 2**62):
+        with pytest.raises(OverwaterError, match=f"width = {width} columns is out of range; allowed: 20 to 1000 columns"):
+            plan.sheet(width)
+
+
+@pytest.mark.parametrize("kind, name", [(Plan, "oxygen-lesson"), (Run, "all-at-once"), (Burn, "sulfur-burn")])
+def test_files_are_read_in_their_own_words(kind, name):
+    text = (EXAMPLES / f"{name}.toml").read_text()
+    document = tomllib.loads(text)
+    document.pop("format")
+    assert kind.from_toml(text).answer == kind(**document).answer
+    with pytest.raises(OverwaterError, match=r"^text cannot be read; .* \(line 1, column \d+\)$") as caught:
+        kind.from_toml("format = ")
+    assert (caught.value.code, caught.value.parameter) == ("syntax", "text")
+    with pytest.raises(TypeError, match="text is of type bytes"):
+        kind.from_toml(text.encode())

@@ -31,11 +31,13 @@ pub(crate) fn refusal(py: Python<'_>, error: &Error) -> PyErr {
 /// The same for a refusal of the exchange, with the line where there is one.
 pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
     let place = refusal.place.map(|place| format!(" (line {}, column {})", place.line, place.column));
-    let message = format!("{}{}", refusal.message, place.unwrap_or_default());
+    // Of a text that cannot be read at all no key is to blame.
+    let (subject, path) = if refusal.path.is_empty() { ("text", "text") } else { ("", &*refusal.path) };
+    let message = format!("{subject}{}{}", refusal.message, place.unwrap_or_default());
     raise(
         py,
         "OverwaterError",
-        (message, &refusal.code, &refusal.path, &refusal.value, &refusal.allowed, &refusal.advice),
+        (message, &refusal.code, path, &refusal.value, &refusal.allowed, &refusal.advice),
     )
 }
 

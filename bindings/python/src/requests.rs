@@ -4,6 +4,7 @@ use std::ffi::OsString;
 use std::ops::RangeInclusive;
 
 use overwater::{Code, Error};
+use overwater_exchange::Refusal;
 use overwater_exchange::after::answer::{InWaterAnswer, RoomAirAnswer};
 use overwater_exchange::answer::PlanAnswer;
 use overwater_exchange::burn::answer::SampleBurnAnswer;
@@ -16,6 +17,7 @@ use overwater_exchange::schedule::ScheduleAnswer;
 use overwater_sheet::{Figures, WorkingFormat};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
+use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 use crate::refusals::{caught, refusal, refused};
@@ -98,12 +100,21 @@ fn read<Answer: DeserializeOwned>(answer: &str) -> serde_json::Result<Answer> {
     serde_json::from_str(answer)
 }
 
-/// A lesson file in TOML as the JSON of a request.
+/// A file in TOML as the JSON of a request to `plan`, `run` or `burn`.
 #[pyfunction]
-fn lesson_from_toml(py: Python<'_>, text: &str) -> PyResult<String> {
+fn request_from_toml(py: Python<'_>, task: &str, text: &str) -> PyResult<String> {
+    fn written<Request: Serialize>(read: Result<Request, Box<Refusal>>) -> Result<String, Box<Refusal>> {
+        // What was read from a text can be written again.
+        read.map(|request| serde_json::to_string(&request).unwrap_or_default())
+    }
     caught(py, || {
-        let lesson = overwater_exchange::lesson_from_toml(text).map_err(|refusal| refused(py, &refusal))?;
-        serde_json::to_string(&lesson).map_err(|error| PyValueError::new_err(error.to_string()))
+        let request = match task {
+            "plan" => written(overwater_exchange::lesson_from_toml(text)),
+            "run" => written(overwater_exchange::run_from_toml(text)),
+            "burn" => written(overwater_exchange::burn_from_toml(text)),
+            _ => return Err(PyValueError::new_err(format!("{task} is not read from a file"))),
+        };
+        request.map_err(|refusal| refused(py, &refusal))
     })
 }
 
@@ -118,6 +129,6 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(tasks, module)?)?;
     module.add_function(wrap_pyfunction!(sheet, module)?)?;
     module.add_function(wrap_pyfunction!(working_html, module)?)?;
-    module.add_function(wrap_pyfunction!(lesson_from_toml, module)?)?;
+    module.add_function(wrap_pyfunction!(request_from_toml, module)?)?;
     module.add_function(wrap_pyfunction!(run_program, module)?)
 }

@@ -291,6 +291,12 @@ fn explain(message: &str, path: String) -> Error {
         };
         return Error::new(Code::GivenTwice, path).advice("write the key once");
     }
+    // The cells of a row are the only values that may be of two kinds.
+    if message.starts_with("data did not match any variant of untagged enum CellRequest") {
+        return Error::new(Code::Syntax, path)
+            .allowed("a number or a text")
+            .advice("leave out what is not known");
+    }
     if message.starts_with(ZERO_CHARACTER) {
         return Error::new(Code::Syntax, path)
             .allowed("texts without the character U+0000")

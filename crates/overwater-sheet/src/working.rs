@@ -20,20 +20,20 @@ pub enum WorkingFormat {
     Html,
 }
 
-/// Equals signs below each other, fractions at full height, and a bar to scroll by under what is wider than the page.
-const STYLE: &str = "<style>\n\
-    .step { overflow: auto hidden; padding: 0.2em 0 }\n\
-    .step math { display: inline math; font-family: \"STIX Two Math\", \"Latin Modern Math\", \"Cambria Math\", math }\n\
-    .step mtable { math-style: normal }\n\
-    .step mtd { text-align: left; padding: 0.25em 0.1em }\n\
-    .step mtd:first-child { text-align: right }\n\
-    </style>\n";
+/// Equals signs below each other, fractions at full height, and a bar to scroll by under what is wider than the page. Each
+/// element has its own style: a sheet of styles would reach out into the page that the piece is put into.
+const STYLES: [(&str, &str); 4] = [
+    ("<math display=\"block\">", "<math display=\"block\" style=\"display:inline math\">"),
+    ("<mtable class=\"menv-alignlike menv-align\">", "<mtable style=\"math-style:normal\">"),
+    ("<mtr><mtd>", "<mtr><mtd style=\"text-align:right;padding:0.25em 0.1em\">"),
+    ("<mtd>", "<mtd style=\"text-align:left;padding:0.25em 0.1em\">"),
+];
 
 /// Writes a worked solution: for each step what it is, the relation, the numbers put in, the value and the relation's
 /// source; then the constants with theirs.
 #[must_use]
 pub fn working(steps: &[StepAnswer], constants: &[ConstantAnswer], format: WorkingFormat) -> String {
-    let mut text = if format == WorkingFormat::Html { STYLE.to_owned() } else { String::new() };
+    let mut text = String::new();
     for step in steps {
         text.push_str(&match format {
             WorkingFormat::Text => as_text(step),
@@ -117,7 +117,10 @@ fn mathml(step: &StepAnswer) -> String {
         push_mathml(&mut written, events, config)
     });
     match done {
-        Ok(Ok(())) => format!("<div class=\"step\">{written}</div>"),
+        Ok(Ok(())) => {
+            let styled = STYLES.iter().fold(written, |text, (plain, styled)| text.replace(plain, styled));
+            format!("<div style=\"overflow:auto hidden;padding:0.2em 0\">{styled}</div>")
+        }
         _ => format!(
             "<p>{} = {}<br>= {}<br>= <strong>{}</strong></p>",
             html(&step.symbol),
@@ -196,7 +199,7 @@ mod tests {
         assert!(latex.contains("Dalton \\& others") && latex.contains("M(H$_2$O) = 18.015"), "{latex}");
         let html = write(WorkingFormat::Html);
         assert!(html.contains("<small>Dalton &amp; others</small>"), "{html}");
-        assert!(html.starts_with("<style>\n.step {") && html.contains("<div class=\"step\"><math"), "{html}");
+        assert!(html.starts_with("<section>\n<h3>pressure of the dry gas</h3>\n<div style="), "{html}");
     }
 
     /// Every formula that has a result where all of its inputs stand at the same share of their ranges.
@@ -236,6 +239,13 @@ mod tests {
             assert_eq!(elements("math").count(), 1, "{}", step.latex);
             // A line for the relation, one for its numbers and one for the result.
             assert_eq!(elements("mtr").count(), 3, "{}", step.latex);
+            for (tag, style) in [("math", "display:"), ("mtable", "math-style:"), ("mtd", "text-align:")] {
+                assert!(
+                    elements(tag)
+                        .all(|element| element.attribute("style").is_some_and(|own| own.starts_with(style))),
+                    "{tag} in {written}"
+                );
+            }
             assert_eq!(elements("annotation").next().and_then(|source| source.text()), Some(&*step.latex));
         }
     }

@@ -67,7 +67,7 @@ fn parameter(input: &Input, by_name: bool) -> String {
     let default = input.default.map_or_else(String::new, |value| format!(", default {value:?}"));
     let by_name = if by_name { ", by name only" } else { "" };
     format!(
-        "{} : float or array_like{default}{by_name}\n    {}, {} ({}).\n",
+        "{} : number or array_like{default}{by_name}\n    {}, {} ({}).\n",
         limits.name,
         capital(limits.symbol.name),
         limits.range(),

@@ -146,6 +146,8 @@ fn checked<'py>(value: Bound<'py, PyAny>, name: &str, unit: &str) -> PyResult<Bo
         && value.is_exact_instance_of::<PyUntypedArray>()
         && let Ok(array) = value.cast::<PyUntypedArray>()
         && matches!(numpy::PyArrayDescrMethods::kind(&array.dtype()), b'f' | b'i' | b'u')
+        // Numbers of more than double precision would be cut.
+        && numpy::PyArrayDescrMethods::itemsize(&array.dtype()) <= 8
     {
         return Ok(value);
     }

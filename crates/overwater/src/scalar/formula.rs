@@ -131,8 +131,13 @@ impl<F: Formula<IN>, const IN: usize> pulp::WithSimd for Sweep<'_, F, IN> {
         let start = whole.len() * LANES;
         let columns = self.columns.map(|column| column.as_chunks::<LANES>().0);
         for (index, eight) in whole.iter_mut().enumerate() {
-            let lanes = columns
-                .map(|column| column.get(index).map_or(Lanes([f64::NAN; LANES]), |chunk| Lanes(*chunk)));
+            let mut lanes = [Lanes([f64::NAN; LANES]); IN];
+            // No `map`, for the reason given in `lanes`.
+            for (lane, column) in lanes.iter_mut().zip(&columns) {
+                if let Some(chunk) = column.get(index) {
+                    lane.0 = *chunk;
+                }
+            }
             *eight = self.eight(lanes, &bounds).0;
         }
         let tail = self.columns.map(|column| Lanes::load(column.get(start..).unwrap_or_default()));
