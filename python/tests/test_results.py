@@ -300,7 +300,7 @@ def test_plan():
     assert refused.value.parameter == "stock.strength"
     with pytest.raises(OverwaterError, match="line 2"):
         Plan.from_toml("format = 1\nstok = 3\n")
-    with pytest.raises(OverwaterError, match="^text cannot be read; .*line 1, column 5") as refused:
+    with pytest.raises(OverwaterError, match="^the text cannot be read; .*line 1, column 5") as refused:
         Plan.from_toml("x = ")
     assert (refused.value.code, refused.value.parameter) == ("syntax", "text")
     with pytest.raises(TypeError, match="text is of type int"):
@@ -638,7 +638,7 @@ def test_files_are_read_in_their_own_words(kind, name):
     document = tomllib.loads(text)
     document.pop("format")
     assert kind.from_toml(text).answer == kind(**document).answer
-    with pytest.raises(OverwaterError, match=r"^text cannot be read; .* \(line 1, column \d+\)$") as caught:
+    with pytest.raises(OverwaterError, match=r"^the text cannot be read; .* \(line 1, column \d+\)$") as caught:
         kind.from_toml("format = ")
     assert (caught.value.code, caught.value.parameter) == ("syntax", "text")
     with pytest.raises(TypeError, match="text is of type bytes"):

@@ -31,9 +31,8 @@ pub(crate) fn refusal(py: Python<'_>, error: &Error) -> PyErr {
 /// The same for a refusal of the exchange, with the line where there is one.
 pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
     let place = refusal.place.map(|place| format!(" (line {}, column {})", place.line, place.column));
-    // Of a text that cannot be read at all no key is to blame.
-    let (subject, path) = if refusal.path.is_empty() { ("text", "text") } else { ("", &*refusal.path) };
-    let message = format!("{subject}{}{}", refusal.message, place.unwrap_or_default());
+    let message = format!("{}{}", refusal.message, place.unwrap_or_default());
+    let path = if refusal.path.is_empty() { "text" } else { &*refusal.path };
     raise(
         py,
         "OverwaterError",

@@ -91,6 +91,9 @@ impl Code {
 ///     "temperature_c = 150 degC is out of range; allowed: 0 to 100 degC; \
 ///      give the temperature of the gas in degrees Celsius"
 /// );
+/// // Without a parameter it is of the whole text.
+/// let error = Error::new(Code::TooLarge, "").value("9 bytes");
+/// assert_eq!(error.to_string(), "the text, 9 bytes, is too large");
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub struct Error {
@@ -185,9 +188,12 @@ impl Error {
 
 impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.parameter)?;
-        if !self.value.is_empty() {
-            write!(f, " = {}", self.value)?;
+        match (&*self.parameter, &*self.value) {
+            // Where no key is to blame, the text as a whole is.
+            ("", "") => f.write_str("the text")?,
+            ("", value) => write!(f, "the text, {value},")?,
+            (parameter, "") => f.write_str(parameter)?,
+            (parameter, value) => write!(f, "{parameter} = {value}")?,
         }
         f.write_str(match self.code {
             Code::NotANumber => " is not a finite number",
