@@ -12,6 +12,7 @@ import numpy as np
 import pytest
 
 import overwater
+from middle import number, ranges
 
 
 def test_functions_survive_pickle_and_copy():
@@ -31,6 +32,27 @@ def test_the_ufuncs_are_a_part_of_the_package():
         "assert 'ufuncs' in dir(overwater)"
     )
     subprocess.run([sys.executable, "-c", code], check=True)
+
+
+def test_eight_threads_calling_every_function():
+    middles = {name: {key: (least + greatest) / 2 for key, (least, greatest) in ranges(name).items()} for name in overwater.FUNCTIONS}
+    expected = {name: number(name, values.values()) for name, values in middles.items()}
+    columns = {name: {key: np.full(100, value) for key, value in values.items()} for name, values in middles.items()}
+    start = threading.Barrier(8)
+
+    def work(turn):
+        start.wait()
+        # Each thread begins elsewhere, so that different functions meet.
+        names = [*overwater.FUNCTIONS[turn * 20 :], *overwater.FUNCTIONS[: turn * 20]]
+        for name in names:
+            assert np.array_equal([number(name, middles[name].values())], [expected[name]], equal_nan=True), name
+            with np.errstate(invalid="ignore"):
+                found = getattr(overwater, name)(**columns[name])
+            assert np.array_equal(found, np.full(100, expected[name]), equal_nan=True), name
+        return len(names)
+
+    with concurrent.futures.ThreadPoolExecutor(8) as pool:
+        assert list(pool.map(work, range(8))) == [len(overwater.FUNCTIONS)] * 8
 
 
 def test_arrays_in_other_processes():
@@ -98,10 +120,10 @@ def calls():
 
     return {
         "number": (100_000, lambda: overwater.dry_amount(86.5, **reading)),
-        "array": (20_000, lambda: overwater.vapour_pressure(array)),
-        "list": (5_000, lambda: overwater.vapour_pressure([20.0, 30])),
-        "refused": (5_000, refused),
-        "mistaken": (5_000, mistaken),
+        "array": (100_000, lambda: overwater.vapour_pressure(array)),
+        "list": (100_000, lambda: overwater.vapour_pressure([20.0, 30])),
+        "refused": (100_000, refused),
+        "mistaken": (100_000, mistaken),
         "formula": (1_000, lambda: overwater.Formula("H2O2")),
     }
 

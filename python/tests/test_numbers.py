@@ -4,10 +4,12 @@ import enum
 import inspect
 import math
 import pickle
+import shutil
 import subprocess
 import sys
 from decimal import Decimal
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 
@@ -189,15 +191,21 @@ def test_without_numpy_numbers_and_objects_work():
     assert fresh(code) == "H₂O₂: 34.014 g/mol"
 
 
-def test_a_locale_with_a_decimal_comma_changes_nothing():
+def test_a_locale_with_a_decimal_comma_changes_nothing(tmp_path, monkeypatch):
+    if shutil.which("localedef") is None or not Path("/usr/share/i18n/locales/de_DE").exists():
+        pytest.skip("no sources of locales here")
+    subprocess.run(["localedef", "-i", "de_DE", "-f", "UTF-8", str(tmp_path / "de_DE.UTF-8")], capture_output=True)
+    monkeypatch.setenv("LOCPATH", str(tmp_path))
     code = (
         "import locale, overwater\n"
-        "for name in ('de_DE.UTF-8', 'fr_FR.UTF-8', 'C'):\n"
-        "    try: locale.setlocale(locale.LC_ALL, name); break\n"
-        "    except locale.Error: pass\n"
-        "print(overwater.Formula('H2O2').molar_mass_g_per_mol == 34.014)"
+        "lesson = {'stock': {'strength': '20 vol'}, 'vessels': [{'burn': 'sulfur'}]}\n"
+        "before = str(overwater.Plan(**lesson))\n"
+        "locale.setlocale(locale.LC_ALL, 'de_DE.UTF-8')\n"
+        "assert locale.localeconv()['decimal_point'] == ','\n"
+        "print(overwater.Formula('CuSO4.5H2O').sheet(), str(overwater.Plan(**lesson)) == before)"
     )
-    assert fresh(code) == "True"
+    # 63.546 + 32.06 + 9 x 15.999 + 10 x 1.008, conventional atomic weights.
+    assert fresh(code) == "CuSO₄·5H₂O: 249.677 g/mol True"
 
 
 def test_other_interpreters_are_refused_cleanly_or_served():

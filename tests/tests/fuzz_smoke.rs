@@ -151,6 +151,8 @@ fn at_length() {
 
 /// What the fuzzer found, each with what must come of it instead.
 mod findings {
+    use overwater::Code;
+    use overwater::chem::{Formula, MAX_FORMULA_BYTES};
     use overwater_exchange::reduction::reduce_table;
     use overwater_exchange::reduction::request::ReductionRequest;
     use overwater_exchange::{FORMAT, propagation_from_toml};
@@ -163,6 +165,17 @@ mod findings {
         assert_eq!((answer.rows_read, answer.rows_good), (2, 1));
         let bad = answer.bad_rows.first().unwrap();
         assert_eq!((bad.row, bad.column.as_str(), bad.code.as_str()), (2, "temperature_c", "not_a_number"));
+    }
+
+    /// A subscript takes three bytes, so that a formula within the limit may be printed beyond it.
+    #[test]
+    fn a_formula_that_is_printed_longer_than_it_may_be_read_is_refused_by_its_length() {
+        let formula = "H2".repeat(MAX_FORMULA_BYTES / 2);
+        let printed = Formula::parse(&formula).unwrap().unicode();
+        assert!(printed.len() > MAX_FORMULA_BYTES);
+        let error = Formula::parse(&printed).unwrap_err();
+        assert_eq!(error.code, Code::TooLarge);
+        super::doors::formula(formula.as_bytes());
     }
 
     #[test]
