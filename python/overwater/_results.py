@@ -15,8 +15,6 @@ from html import escape
 from typing import TYPE_CHECKING, Any, ParamSpec
 
 from . import _frames, _native, _plots
-from ._ask import ask, written
-from ._errors import OverwaterError
 from ._parts import Part
 from ._result import R, Result
 
